@@ -1,0 +1,12 @@
+package fineweight.workbook;
+
+import java.nio.file.Path;
+
+/** Opens a file of any kind that we know. */
+public interface Workbooks {
+  /**
+   * @throws WorkbookRefusal if the file is absent, damaged, harmful, encrypted or of a kind that we
+   *     do not know
+   */
+  Workbook open(Path file) throws WorkbookRefusal;
+}
