@@ -1,0 +1,14 @@
+package fineweight.clue;
+
+import fineweight.clue.lexicon.Face;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * An everyday name of a type. Immutable.
+ *
+ * @param phrase occurs in the type name or variant of the standards meant, in comparable form
+ * @param countries catalogue keys; empty for any
+ * @param implied the denomination, if the type alone names the coin; may be empty
+ */
+public record TypeName(String phrase, Set<String> countries, List<Face> implied) {}

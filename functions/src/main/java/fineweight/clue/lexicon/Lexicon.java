@@ -1,0 +1,167 @@
+package fineweight.clue.lexicon;
+
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import fineweight.clue.word.Phrases;
+import fineweight.clue.word.Words;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiConsumer;
+
+/** All phrases of the word lists. Immutable once built; loaded on first use. */
+public final class Lexicon {
+  private final Phrases<Meaning> phrases = new Phrases<>();
+  private final Map<String, Map<String, BigDecimal>> unitsByCurrency = new HashMap<>();
+  private final Set<String> singleWords = new HashSet<>();
+
+  private Lexicon() {}
+
+  /** The word lists that come with the product. */
+  public static Lexicon standard() {
+    return Loaded.LEXICON;
+  }
+
+  /** Read on first use, once. */
+  private static final class Loaded {
+    static final Lexicon LEXICON = load();
+  }
+
+  private static Lexicon load() {
+    Lexicon lexicon = new Lexicon();
+    for (NamedCsvRecord row : LexiconRows.of("countries.csv")) {
+      lexicon.addCountry(row);
+    }
+    lexicon.each(
+        "units.csv", (row, phrase) -> lexicon.add(phrase, new Meaning.Unit(row.getField("unit"))));
+    lexicon.each("coins.csv", lexicon::addCoin);
+    lexicon.each("types.csv", lexicon::addType);
+    lexicon.each("metals.csv", lexicon::addMetal);
+    lexicon.each(
+        "marks.csv", (row, phrase) -> lexicon.add(phrase, new Meaning.Mark(row.getField("kind"))));
+    lexicon.each(
+        "grades.csv",
+        (row, phrase) ->
+            lexicon.add(phrase, new Meaning.GradeName(Integer.parseInt(row.getField("grade")))));
+    lexicon.each(
+        "mints.csv",
+        (row, phrase) -> lexicon.add(phrase, new Meaning.MintName(row.getField("letters"))));
+    for (NamedCsvRecord row : LexiconRows.of("currencies.csv")) {
+      lexicon.addCurrency(row);
+    }
+    return lexicon;
+  }
+
+  private void each(String file, BiConsumer<NamedCsvRecord, String> adding) {
+    for (NamedCsvRecord row : LexiconRows.of(file)) {
+      for (String phrase : LexiconRows.list(row.getField("phrases"), ";")) {
+        adding.accept(row, phrase);
+      }
+    }
+  }
+
+  private void add(String phrase, Meaning meaning) {
+    phrases.add(phrase, meaning);
+    for (String word : Words.normal(phrase).split(" ")) {
+      singleWords.add(word);
+    }
+  }
+
+  private void addCountry(NamedCsvRecord row) {
+    for (String phrase : LexiconRows.list(row.getField("phrases"), ";")) {
+      add(phrase, country(row, false));
+    }
+    for (String columnOnly : LexiconRows.list(row.getField("column_only"), ";")) {
+      phrases.add(columnOnly, country(row, true));
+    }
+  }
+
+  private static Meaning.Country country(NamedCsvRecord row, boolean columnOnly) {
+    String issuers = row.getField("issuers");
+    boolean none = issuers.equals("-") || issuers.equals("?");
+    return new Meaning.Country(
+        none ? List.of() : LexiconRows.list(issuers, "|"),
+        row.getField("class").strip(),
+        columnOnly);
+  }
+
+  private void addCoin(NamedCsvRecord row, String phrase) {
+    add(
+        phrase,
+        new Meaning.Coin(
+            faces(row.getField("means")),
+            Set.copyOf(LexiconRows.list(row.getField("countries"), "|"))));
+  }
+
+  private void addType(NamedCsvRecord row, String phrase) {
+    add(
+        phrase,
+        new Meaning.Type(
+            Words.normal(row.getField("means")),
+            Set.copyOf(LexiconRows.list(row.getField("countries"), "|")),
+            faces(row.getField("implies"))));
+  }
+
+  private void addMetal(NamedCsvRecord row, String phrase) {
+    String metal = row.getField("metal").strip();
+    String place = row.getField("only_after_number_or_in").strip();
+    String fineness = place.startsWith("::") ? place.substring(2).strip() : "";
+    if (!fineness.isEmpty()) {
+      add(phrase, new Meaning.FinenessName(new BigDecimal(fineness)));
+    }
+    if (!metal.isEmpty()) {
+      add(phrase, new Meaning.MetalName(metal, !place.isEmpty() && !place.startsWith("::")));
+    }
+  }
+
+  private static List<Face> faces(String text) {
+    List<Face> faces = new ArrayList<>();
+    for (String piece : LexiconRows.list(text, "|")) {
+      if (piece.startsWith("=")) {
+        faces.add(new Face.Name(Words.normal(piece.substring(1))));
+      } else {
+        int blank = piece.indexOf(' ');
+        faces.add(
+            new Face.Amount(
+                new BigDecimal(piece.substring(0, blank)), piece.substring(blank + 1).strip()));
+      }
+    }
+    return List.copyOf(faces);
+  }
+
+  private void addCurrency(NamedCsvRecord row) {
+    Map<String, BigDecimal> units = new HashMap<>();
+    for (String piece : LexiconRows.list(row.getField("units"), ";")) {
+      int blank = piece.lastIndexOf(' ');
+      units.put(piece.substring(0, blank).strip(), new BigDecimal(piece.substring(blank + 1)));
+    }
+    unitsByCurrency.put(
+        row.getField("currency").strip().toLowerCase(Locale.ROOT), Map.copyOf(units));
+  }
+
+  public Phrases<Meaning> phrases() {
+    return phrases;
+  }
+
+  /**
+   * How many of each unit make one of the currency: {@code dollar 1, cent 100}. Empty for an
+   * unknown currency.
+   */
+  public Map<String, BigDecimal> units(String currency) {
+    return unitsByCurrency.getOrDefault(currency.toLowerCase(Locale.ROOT), Map.of());
+  }
+
+  /** Whether the word stands in some phrase. */
+  public boolean knows(String word) {
+    return singleWords.contains(word);
+  }
+
+  /** Every single word of the phrases, for finding slips of the pen. */
+  public Set<String> knownWords() {
+    return java.util.Collections.unmodifiableSet(singleWords);
+  }
+}

@@ -1,0 +1,165 @@
+package fineweight.clue.reading;
+
+import fineweight.clue.Clue;
+import fineweight.clue.FieldRole;
+import fineweight.clue.MetalWords;
+import fineweight.clue.Wording;
+import fineweight.clue.lexicon.Meaning;
+import fineweight.clue.word.NumberText;
+import fineweight.clue.word.Word;
+import fineweight.quantity.Fineness;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads metals and fineness. */
+final class MetalReader {
+  private static final BigDecimal ONE = BigDecimal.ONE;
+  private static final BigDecimal HUNDRED = new BigDecimal("100");
+  private static final BigDecimal THOUSAND = new BigDecimal("1000");
+  private static final Set<String> FINE_WORDS =
+      Set.of("fine", "fein", "fin", "fino", "finesse", "fineness", "pure", "purity");
+
+  private final List<Clue<String>> said = new ArrayList<>();
+  private final List<Clue<String>> denied = new ArrayList<>();
+  private Optional<Clue<Fineness>> fineness = Optional.empty();
+
+  private MetalReader() {}
+
+  static MetalWords read(List<Passage> passages) {
+    MetalReader reader = new MetalReader();
+    for (Passage passage : passages) {
+      if (passage.role() == FieldRole.FINENESS) {
+        reader.finenessColumn(passage);
+      } else if (passage.role() == FieldRole.METAL || passage.role().isText()) {
+        reader.metals(passage);
+      }
+    }
+    for (Passage passage : passages) {
+      if (passage.role() == FieldRole.METAL || passage.role().isText()) {
+        reader.figures(passage);
+      }
+    }
+    return new MetalWords(reader.said, reader.denied, reader.fineness);
+  }
+
+  private void metals(Passage passage) {
+    for (Passage.Hit hit : passage.hits()) {
+      hit.meaning(Meaning.FinenessName.class)
+          .ifPresent(
+              name ->
+                  fineness(
+                      new Fineness(name.perMille()),
+                      passage.raw(hit.at(), hit.end()),
+                      passage.role()));
+      Optional<Meaning.MetalName> metal = hit.meaning(Meaning.MetalName.class);
+      if (metal.isPresent() && counts(passage, hit, metal.get())) {
+        Clue<String> clue =
+            new Clue<>(metal.get().metal(), passage.raw(hit.at(), hit.end()), passage.role());
+        boolean negated = passage.at(hit.at() - 1).filter(Wording::isNegation).isPresent();
+        boolean doubted = passage.isSign(hit.end(), "?");
+        if (!doubted) {
+          (negated ? denied : said).add(clue);
+        }
+        passage.take(hit.at(), hit.end());
+      }
+    }
+  }
+
+  /**
+   * A word that names a coin too ("nickel") is a metal only if it was not taken as the coin; a
+   * risky one needs a place.
+   */
+  private static boolean counts(Passage passage, Passage.Hit hit, Meaning.MetalName metal) {
+    boolean free = passage.isFree(hit.at(), hit.end());
+    if (passage.role() == FieldRole.METAL) {
+      return true;
+    }
+    return free
+        && (!metal.risky()
+            || (hit.at() > 0
+                && passage.isTaken(hit.at() - 1)
+                && passage.role() != FieldRole.NOTES));
+  }
+
+  private void finenessColumn(Passage passage) {
+    String text = passage.text().strip();
+    boolean percent = text.endsWith("%");
+    Optional<BigDecimal> number =
+        NumberText.read(
+            text.replaceAll("(?i)(%|‰|/1000|fine|fein|ag|au|pt|k|kt|ct)\\s*$", "").strip());
+    number
+        .flatMap(value -> ofNumber(value, percent))
+        .ifPresent(value -> fineness(value, text, passage.role()));
+    if (number.isEmpty()) {
+      metals(passage);
+    }
+    passage.take(0, passage.size());
+  }
+
+  /** 0.9, 90 %, 900: all the same fineness. */
+  static Optional<Fineness> ofNumber(BigDecimal value, boolean percent) {
+    BigDecimal perMille;
+    if (percent) {
+      perMille = value.movePointRight(1);
+    } else if (value.compareTo(ONE) <= 0) {
+      perMille = value.movePointRight(3);
+    } else if (value.compareTo(HUNDRED) < 0) {
+      perMille = value.movePointRight(1);
+    } else if (value.compareTo(THOUSAND) > 0) {
+      perMille = value.movePointLeft(1);
+    } else {
+      perMille = value;
+    }
+    boolean possible = perMille.signum() > 0 && perMille.compareTo(THOUSAND) <= 0;
+    return possible ? Optional.of(new Fineness(perMille)) : Optional.empty();
+  }
+
+  /** .999, 40 %, 800 silver, 999 fine. */
+  private void figures(Passage passage) {
+    for (int i = 0; i < passage.size(); i++) {
+      Word word = passage.word(i);
+      if (!word.isNumber() || passage.isTaken(i)) {
+        continue;
+      }
+      Optional<BigDecimal> value = NumberText.read(word.text());
+      boolean percent = passage.isSign(i + 1, "%");
+      boolean decimal = word.text().matches("0?[.,]\\d{2,4}");
+      boolean perMille = word.text().matches("[2-9]\\d{2}([.,]\\d)?") && besideMetal(passage, i);
+      if (value.isPresent() && (percent || decimal || perMille)) {
+        int at = i;
+        ofNumber(value.get(), percent)
+            .ifPresent(
+                found -> {
+                  fineness(found, passage.raw(at, at + (percent ? 2 : 1)), passage.role());
+                  passage.take(at, at + (percent ? 2 : 1));
+                });
+      }
+    }
+  }
+
+  private static boolean besideMetal(Passage passage, int at) {
+    boolean after =
+        passage
+                .hit(at + 1)
+                .filter(hit -> hit.meaning(Meaning.MetalName.class).isPresent())
+                .isPresent()
+            || passage
+                .at(at + 1)
+                .filter(word -> FINE_WORDS.contains(word.text()) || word.is("/"))
+                .isPresent();
+    boolean before =
+        passage.hits().stream()
+            .anyMatch(hit -> hit.end() == at && hit.meaning(Meaning.MetalName.class).isPresent());
+    boolean alone = passage.size() == 1 && passage.word(at).text().matches("9\\d\\d([.,]\\d)?");
+    return after || before || alone;
+  }
+
+  private void fineness(Fineness value, String words, FieldRole role) {
+    if (fineness.isEmpty()) {
+      fineness = Optional.of(new Clue<>(value, words, role));
+    }
+  }
+}
