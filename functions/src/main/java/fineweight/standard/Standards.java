@@ -16,7 +16,8 @@ import java.util.Optional;
 
 /** All standards that a look-up may use. Immutable. */
 public final class Standards {
-  private static final String LIST = "files.txt";
+  /** The lists of the catalogue's files, one for each half of the world. */
+  private static final List<String> LISTS = List.of("files-americas.txt", "files-eurasia.txt");
 
   private final Map<String, CoinStandard> byId;
   private final Map<String, List<CoinStandard>> byCountry;
@@ -48,8 +49,8 @@ public final class Standards {
   }
 
   /**
-   * The catalogue that comes with the product: every file that {@code files.txt} beside this class
-   * lists.
+   * The catalogue that comes with the product: every file that {@code files-americas.txt} and
+   * {@code files-eurasia.txt} beside this class list.
    *
    * @throws StandardFileException at the first row that cannot be used
    */
@@ -64,8 +65,17 @@ public final class Standards {
 
   private static Standards readCatalogue() {
     List<CoinStandard> all = new ArrayList<>();
-    try (BufferedReader list = open(LIST)) {
-      for (String file = list.readLine(); file != null; file = list.readLine()) {
+    for (String list : LISTS) {
+      if (Standards.class.getResource(list) != null) {
+        readList(list, all);
+      }
+    }
+    return of(all);
+  }
+
+  private static void readList(String list, List<CoinStandard> all) {
+    try (BufferedReader files = open(list)) {
+      for (String file = files.readLine(); file != null; file = files.readLine()) {
         if (!file.isBlank()) {
           try (BufferedReader text = open(file.strip())) {
             all.addAll(StandardFile.read(file.strip(), text));
@@ -75,7 +85,6 @@ public final class Standards {
     } catch (IOException failed) {
       throw new UncheckedIOException("cannot read the catalogue", failed);
     }
-    return of(all);
   }
 
   private static BufferedReader open(String resource) throws IOException {
