@@ -101,6 +101,20 @@ public record Mints(List<Mark> marks) {
     return false;
   }
 
+  /** Whether one coin of that year may bear a mark, or none, that both allow. */
+  boolean sharesMark(Mints other, int year) {
+    if (marks.isEmpty() || other.marks.isEmpty()) {
+      return true;
+    }
+    for (Mark mark : marks) {
+      if (mark.occursIn(year)
+          && (other.allow(mark.letters(), year) || (mark.orNone() && other.allow("", year)))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The form that {@link #parse} reads. */
   @Override
   public String toString() {
