@@ -16,6 +16,7 @@ import java.util.function.BiConsumer;
 /** All phrases of the word lists. Immutable once built; loaded on first use. */
 public final class Lexicon {
   private final Phrases<Meaning> phrases = new Phrases<>();
+  private final Phrases<Meaning> metals = new Phrases<>();
   private final Map<String, Map<String, BigDecimal>> unitsByCurrency = new HashMap<>();
   private final Set<String> singleWords = new HashSet<>();
 
@@ -46,7 +47,7 @@ public final class Lexicon {
     lexicon.each(
         "grades.csv",
         (row, phrase) ->
-            lexicon.add(phrase, new Meaning.GradeName(Integer.parseInt(row.getField("grade")))));
+            lexicon.add(phrase, new Meaning.GradeName(Integer.parseInt(row.getField("grade")), !row.getField("only_in").isBlank())));
     lexicon.each(
         "mints.csv",
         (row, phrase) -> lexicon.add(phrase, new Meaning.MintName(row.getField("letters"))));
@@ -65,6 +66,9 @@ public final class Lexicon {
   }
 
   private void add(String phrase, Meaning meaning) {
+    if (Words.normal(phrase).isEmpty()) {
+      return;
+    }
     phrases.add(phrase, meaning);
     for (String word : Words.normal(phrase).split(" ")) {
       singleWords.add(word);
@@ -111,17 +115,27 @@ public final class Lexicon {
     String place = row.getField("only_after_number_or_in").strip();
     String fineness = place.startsWith("::") ? place.substring(2).strip() : "";
     if (!fineness.isEmpty()) {
-      add(phrase, new Meaning.FinenessName(new BigDecimal(fineness)));
+      addMetalPhrase(phrase, new Meaning.FinenessName(new BigDecimal(fineness)));
     }
     if (!metal.isEmpty()) {
-      add(phrase, new Meaning.MetalName(metal, !place.isEmpty() && !place.startsWith("::")));
+      addMetalPhrase(phrase, new Meaning.MetalName(metal, !place.isEmpty() && !place.startsWith("::")));
+    }
+  }
+
+  private void addMetalPhrase(String phrase, Meaning meaning) {
+    metals.add(phrase, meaning);
+    for (String word : Words.normal(phrase).split(" ")) {
+      singleWords.add(word);
     }
   }
 
   private static List<Face> faces(String text) {
     List<Face> faces = new ArrayList<>();
     for (String piece : LexiconRows.list(text, "|")) {
-      if (piece.startsWith("=")) {
+      if (piece.equals("-")) {
+        // A coin that people write and of which the catalogue has no standard.
+        faces.add(new Face.Name("-"));
+      } else if (piece.startsWith("=")) {
         faces.add(new Face.Name(Words.normal(piece.substring(1))));
       } else {
         int blank = piece.indexOf(' ');
@@ -143,8 +157,14 @@ public final class Lexicon {
         row.getField("currency").strip().toLowerCase(Locale.ROOT), Map.copyOf(units));
   }
 
+  /** Every phrase but those of metals and fineness. */
   public Phrases<Meaning> phrases() {
     return phrases;
+  }
+
+  /** The phrases of metals and fineness: they count inside other phrases too ("silver dollar"). */
+  public Phrases<Meaning> metals() {
+    return metals;
   }
 
   /**

@@ -56,8 +56,12 @@ public sealed interface Meaning {
    */
   record Mark(String kind) implements Meaning {}
 
-  /** A grade on the scale of 1 to 70. */
-  record GradeName(int grade) implements Meaning {}
+  /**
+   * A grade on the scale of 1 to 70.
+   *
+   * @param columnOnly whether the phrase counts only in a column of grades
+   */
+  record GradeName(int grade, boolean columnOnly) implements Meaning {}
 
   /** A mint by its name, or the words for no mint mark (empty letters). */
   record MintName(String letters) implements Meaning {}

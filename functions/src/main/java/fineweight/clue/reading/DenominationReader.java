@@ -171,7 +171,7 @@ final class DenominationReader {
 
   /** In "20 pfennig nickel" the nickel is a metal: a denomination stands before it. */
   private boolean isMetalHere(Passage.Hit hit) {
-    return hit.meaning(Meaning.MetalName.class).isPresent() && !found.isEmpty();
+    return passage.isMetal(hit.at()) && !found.isEmpty();
   }
 
   /** A unit without a number means one: "Mark 1908". Short abbreviations do not count. */

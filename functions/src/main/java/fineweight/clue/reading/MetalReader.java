@@ -46,7 +46,7 @@ final class MetalReader {
   }
 
   private void metals(Passage passage) {
-    for (Passage.Hit hit : passage.hits()) {
+    for (Passage.Hit hit : passage.metalHits()) {
       hit.meaning(Meaning.FinenessName.class)
           .ifPresent(
               name ->
@@ -73,15 +73,20 @@ final class MetalReader {
    * risky one needs a place.
    */
   private static boolean counts(Passage passage, Passage.Hit hit, Meaning.MetalName metal) {
-    boolean free = passage.isFree(hit.at(), hit.end());
     if (passage.role() == FieldRole.METAL) {
       return true;
     }
-    return free
-        && (!metal.risky()
-            || (hit.at() > 0
-                && passage.isTaken(hit.at() - 1)
-                && passage.role() != FieldRole.NOTES));
+    boolean isTheCoin =
+        passage
+            .hit(hit.at())
+            .filter(
+                other ->
+                    other.end() == hit.end() && other.meaning(Meaning.Coin.class).isPresent())
+            .isPresent();
+    boolean afterCoin =
+        hit.at() > 0 && passage.isTaken(hit.at() - 1) && passage.role() != FieldRole.NOTES;
+    boolean takenAsCoin = isTheCoin && !passage.isFree(hit.at(), hit.end());
+    return !takenAsCoin && (!metal.risky() || afterCoin);
   }
 
   private void finenessColumn(Passage passage) {
@@ -142,18 +147,17 @@ final class MetalReader {
 
   private static boolean besideMetal(Passage passage, int at) {
     boolean after =
-        passage
-                .hit(at + 1)
-                .filter(hit -> hit.meaning(Meaning.MetalName.class).isPresent())
-                .isPresent()
+        passage.isMetal(at + 1)
             || passage
                 .at(at + 1)
                 .filter(word -> FINE_WORDS.contains(word.text()) || word.is("/"))
                 .isPresent();
     boolean before =
-        passage.hits().stream()
-            .anyMatch(hit -> hit.end() == at && hit.meaning(Meaning.MetalName.class).isPresent());
-    boolean alone = passage.size() == 1 && passage.word(at).text().matches("9\\d\\d([.,]\\d)?");
+        passage.metalHits().stream()
+            .anyMatch(
+                hit -> hit.end() == at && hit.meaning(Meaning.MetalName.class).isPresent());
+    boolean alone =
+        passage.size() == 1 && passage.word(at).text().matches("9\\d\\d([.,]\\d)?");
     return after || before || alone;
   }
 

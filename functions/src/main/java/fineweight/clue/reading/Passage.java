@@ -19,6 +19,7 @@ final class Passage {
   private final Field field;
   private final List<Word> words;
   private final List<Hit> hits = new ArrayList<>();
+  private final List<Hit> metalHits = new ArrayList<>();
   private final Hit[] hitAt;
   private final boolean[] taken;
 
@@ -52,15 +53,19 @@ final class Passage {
     this.words = Words.of(field.text());
     this.hitAt = new Hit[words.size()];
     this.taken = new boolean[words.size()];
+    find(lexicon.phrases(), hits);
+    find(lexicon.metals(), metalHits);
+    hits.forEach(hit -> hitAt[hit.at()] = hit);
+  }
+
+  private void find(Phrases<Meaning> phrases, List<Hit> into) {
     int at = 0;
     while (at < words.size()) {
-      Phrases.Found<Meaning> found = lexicon.phrases().longestAt(words, at);
+      Phrases.Found<Meaning> found = phrases.longestAt(words, at);
       if (found == null) {
         at++;
       } else {
-        Hit hit = new Hit(at, found.length(), found.meanings());
-        hits.add(hit);
-        hitAt[at] = hit;
+        into.add(new Hit(at, found.length(), found.meanings()));
         at += found.length();
       }
     }
@@ -99,6 +104,16 @@ final class Passage {
     return hits;
   }
 
+  /** Names of metals and fineness, also those inside other phrases. */
+  List<Hit> metalHits() {
+    return metalHits;
+  }
+
+  /** Whether a name of a metal begins at a word. */
+  boolean isMetal(int place) {
+    return metalHits.stream().anyMatch(hit -> hit.at() == place && hit.meaning(Meaning.MetalName.class).isPresent());
+  }
+
   /** The phrase that begins at a word. */
   Optional<Hit> hit(int place) {
     return place >= 0 && place < hitAt.length
@@ -112,8 +127,9 @@ final class Passage {
     }
   }
 
+  /** Whether a rule has taken the word; nothing outside the passage is free. */
   boolean isTaken(int place) {
-    return taken[place];
+    return place < 0 || place >= taken.length || taken[place];
   }
 
   boolean isFree(int from, int to) {

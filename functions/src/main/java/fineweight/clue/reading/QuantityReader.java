@@ -16,7 +16,7 @@ final class QuantityReader {
   private static final Set<String> PIECES =
       Set.of(
           "pcs", "pc", "pieces", "piece", "coins", "ea", "each", "stk", "stuck", "ex", "st",
-          "stuks", "pezzi", "pieces", "piezas", "count", "ct", "qty", "x");
+          "stuks", "pezzi", "piezas", "count", "ct", "qty", "x");
   private static final BigDecimal MOST = new BigDecimal("1000000");
 
   private QuantityReader() {}

@@ -37,7 +37,7 @@ public final class Words {
           Map.entry('⅛', "1/8"),
           Map.entry('⅒', "1/10"));
 
-  private static final String SIGNS = "$£€¥%/-?'\"&+=#()<>,;:*|°";
+  private static final String SIGNS = "%/-?'\"&+=#()<>,;:*|°";
 
   private final String source;
   private final List<Word> words = new ArrayList<>();
@@ -56,7 +56,7 @@ public final class Words {
   public static String normal(String phrase) {
     StringBuilder joined = new StringBuilder();
     for (Word word : of(phrase)) {
-      if (word.kind() != Word.Kind.SIGN || "$£€¥%/?".contains(word.text())) {
+      if (word.kind() != Word.Kind.SIGN || "%/?+".contains(word.text()) || isMoney(word.text().charAt(0))) {
         joined.append(joined.isEmpty() ? "" : " ").append(word.text());
       }
     }
@@ -160,9 +160,13 @@ public final class Words {
             : c == '’' || c == '‘' || c == '`' ? '\'' : c == '⁄' ? '/' : c;
     if (plain == '×') {
       add("x", at, at + 1, Word.Kind.LETTERS);
-    } else if (SIGNS.indexOf(plain) >= 0) {
+    } else if (SIGNS.indexOf(plain) >= 0 || isMoney(plain)) {
       add(String.valueOf(plain), at, at + 1, Word.Kind.SIGN);
     }
+  }
+
+  private static boolean isMoney(char c) {
+    return Character.getType(c) == Character.CURRENCY_SYMBOL;
   }
 
   private void add(String text, int start, int end, Word.Kind kind) {
