@@ -9,12 +9,16 @@ import fineweight.clue.word.Words;
 import fineweight.quantity.Decimals;
 import fineweight.standard.CoinStandard;
 import fineweight.standard.Issue;
+import fineweight.standard.Years;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A standard prepared for comparison with clues: its faces, its size in ounces, the words of its
@@ -107,10 +111,12 @@ final class Profile {
           "restrike",
           "farewell");
 
+  private static final Pattern DATED = Pattern.compile("\\b[12]\\d{3}(-[12]\\d{3})?\\b");
+
   private final CoinStandard standard;
   private final Set<Face> faces = new HashSet<>();
   private final String typeText;
-  private final Set<String> typeWords = new HashSet<>();
+  private final List<TypeWord> typeWords = new ArrayList<>();
   private BigDecimal ounces;
 
   Profile(CoinStandard standard, Lexicon lexicon) {
@@ -125,9 +131,21 @@ final class Profile {
         " "
             + Words.normal(String.join(" ", issue.types()) + " " + standard.distinction().variant())
             + " ";
-    for (Word word : Words.of(String.join(" ", issue.types()))) {
+    issue.types().forEach(this::addTypeWords);
+  }
+
+  /**
+   * @param years the years that the type's name itself carries; empty for all
+   */
+  private record TypeWord(String word, Optional<Years> years) {}
+
+  /** "Crossing the Delaware 2021" is meant by its words only for 2021. */
+  private void addTypeWords(String type) {
+    Matcher dated = DATED.matcher(type);
+    Optional<Years> years = dated.find() ? Optional.of(Years.parse(dated.group())) : Optional.empty();
+    for (Word word : Words.of(type)) {
       if (word.isLetters() && word.text().length() >= 5 && !COMMON.contains(word.text())) {
-        typeWords.add(word.text());
+        typeWords.add(new TypeWord(word.text(), years));
       }
     }
   }
@@ -201,12 +219,10 @@ final class Profile {
     return typeText.contains(" " + phrase + " ");
   }
 
-  /** How many of the words name this type and are no common words. */
-  long typeWordsIn(Set<String> said) {
-    return typeWords.stream().filter(said::contains).count();
-  }
-
-  boolean strikes(int year) {
-    return standard.issue().years().contains(year);
+  /** How many words of the type's name, common ones apart, are among those said. */
+  long typeWordsIn(Set<String> said, When when) {
+    return typeWords.stream()
+        .filter(word -> said.contains(word.word()) && when.within(word.years()))
+        .count();
   }
 }

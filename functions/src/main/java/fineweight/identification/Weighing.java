@@ -113,7 +113,7 @@ final class Weighing {
       boolean pointed =
           clues.physical().measures().statedOunces().isPresent()
               || clues.types().stream().anyMatch(type -> profile.hasType(type.value().phrase()))
-              || profile.typeWordsIn(said) > 0;
+              || profile.typeWordsIn(said, when) > 0;
       if (!pointed) {
         return false;
       }
@@ -160,9 +160,9 @@ final class Weighing {
           profile -> profile.hasType(type.value().phrase()), "type \"" + type.words() + "\"");
     }
     long most =
-        working.open().stream().mapToLong(profile -> profile.typeWordsIn(said)).max().orElse(0);
+        working.open().stream().mapToLong(profile -> profile.typeWordsIn(said, when)).max().orElse(0);
     if (most > 0) {
-      working.narrow(profile -> profile.typeWordsIn(said) > 0, "words of the type's name");
+      working.narrow(profile -> profile.typeWordsIn(said, when) > 0, "words of the type's name");
     }
   }
 

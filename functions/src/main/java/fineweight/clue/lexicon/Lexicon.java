@@ -66,7 +66,9 @@ public final class Lexicon {
   }
 
   private void add(String phrase, Meaning meaning) {
-    if (Words.normal(phrase).isEmpty()) {
+    String normal = Words.normal(phrase);
+    if (normal.isEmpty() || normal.endsWith("/")) {
+      // Signs alone name nothing; 1/- is read as shillings.
       return;
     }
     phrases.add(phrase, meaning);

@@ -49,8 +49,8 @@ public final class ClueReader {
     Dating dating = DatingReader.read(passages);
     Optional<Clue<String>> mint = PlaceReader.mint(passages);
     Measures measures = MeasureReader.read(passages);
-    Clue<Quantity> quantity = QuantityReader.read(passages);
     List<Clue<Denomination>> denominations = DenominationReader.read(passages);
+    Clue<Quantity> quantity = QuantityReader.read(passages);
     List<Clue<TypeName>> types = types(passages);
     MetalWords metal = MetalReader.read(passages);
     Condition condition = ConditionReader.read(passages);

@@ -158,7 +158,8 @@ final class DenominationReader {
       }
     }
     for (Meaning.Coin coin : hit.all(Meaning.Coin.class)) {
-      if (isMetalHere(hit)) {
+      boolean anAmount = !faces.isEmpty() && from < hit.at();
+      if (isMetalHere(hit) || anAmount) {
         continue;
       }
       faces.addAll(coin.faces());

@@ -62,13 +62,19 @@ final class Passage {
     int at = 0;
     while (at < words.size()) {
       Phrases.Found<Meaning> found = phrases.longestAt(words, at);
-      if (found == null) {
+      if (found == null || splitsNumber(at, found.length())) {
         at++;
       } else {
         into.add(new Hit(at, found.length(), found.meanings()));
         at += found.length();
       }
     }
+  }
+
+  /** In "2 1/2 gulden" no phrase may begin at the 1. */
+  private boolean splitsNumber(int at, int length) {
+    boolean afterNumber = at > 0 && words.get(at).isNumber() && words.get(at - 1).isNumber();
+    return afterNumber && length > 1 && words.get(at + 1).is("/");
   }
 
   FieldRole role() {
