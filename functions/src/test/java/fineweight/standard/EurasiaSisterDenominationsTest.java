@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Coins of one system hold precious metal in proportion to their face value, where the law says so
  * (2 francs are twice 1 franc).
  */
-class SisterDenominationsTest {
+class EurasiaSisterDenominationsTest {
   /** Tables print three to five decimals; the smallest coins lose 0.02 % by that. */
   private static final BigDecimal ROUNDING = new BigDecimal("0.0002");
 
