@@ -124,6 +124,7 @@ public final class CoinIdentifier {
     }
     Weighing weighing = new Weighing(clues, when, working);
     weighing.weigh();
+    MarkRemarks.add(clues, working);
     if (weighing.contradiction().isPresent()) {
       return contradicted(clues, when, drawn.profiles(), working, weighing.contradiction().get());
     }

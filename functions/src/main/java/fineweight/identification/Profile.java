@@ -142,7 +142,8 @@ final class Profile {
   /** "Crossing the Delaware 2021" is meant by its words only for 2021. */
   private void addTypeWords(String type) {
     Matcher dated = DATED.matcher(type);
-    Optional<Years> years = dated.find() ? Optional.of(Years.parse(dated.group())) : Optional.empty();
+    Optional<Years> years =
+        dated.find() ? Optional.of(Years.parse(dated.group())) : Optional.empty();
     for (Word word : Words.of(type)) {
       if (word.isLetters() && word.text().length() >= 5 && !COMMON.contains(word.text())) {
         typeWords.add(new TypeWord(word.text(), years));

@@ -160,7 +160,10 @@ final class Weighing {
           profile -> profile.hasType(type.value().phrase()), "type \"" + type.words() + "\"");
     }
     long most =
-        working.open().stream().mapToLong(profile -> profile.typeWordsIn(said, when)).max().orElse(0);
+        working.open().stream()
+            .mapToLong(profile -> profile.typeWordsIn(said, when))
+            .max()
+            .orElse(0);
     if (most > 0) {
       working.narrow(profile -> profile.typeWordsIn(said, when) > 0, "words of the type's name");
     }

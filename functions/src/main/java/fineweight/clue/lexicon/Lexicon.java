@@ -47,7 +47,10 @@ public final class Lexicon {
     lexicon.each(
         "grades.csv",
         (row, phrase) ->
-            lexicon.add(phrase, new Meaning.GradeName(Integer.parseInt(row.getField("grade")), !row.getField("only_in").isBlank())));
+            lexicon.add(
+                phrase,
+                new Meaning.GradeName(
+                    Integer.parseInt(row.getField("grade")), !row.getField("only_in").isBlank())));
     lexicon.each(
         "mints.csv",
         (row, phrase) -> lexicon.add(phrase, new Meaning.MintName(row.getField("letters"))));
@@ -120,7 +123,8 @@ public final class Lexicon {
       addMetalPhrase(phrase, new Meaning.FinenessName(new BigDecimal(fineness)));
     }
     if (!metal.isEmpty()) {
-      addMetalPhrase(phrase, new Meaning.MetalName(metal, !place.isEmpty() && !place.startsWith("::")));
+      addMetalPhrase(
+          phrase, new Meaning.MetalName(metal, !place.isEmpty() && !place.startsWith("::")));
     }
   }
 

@@ -6,6 +6,7 @@ import fineweight.clue.Condition;
 import fineweight.clue.Dating;
 import fineweight.clue.Denomination;
 import fineweight.clue.Field;
+import fineweight.clue.FieldRole;
 import fineweight.clue.Issuers;
 import fineweight.clue.Measures;
 import fineweight.clue.MetalWords;
@@ -103,7 +104,8 @@ public final class ClueReader {
         if (!passage.isTaken(i)
             && word.isLetters()
             && !EMPTY_WORDS.contains(word.text())
-            && passage.role().isText()) {
+            && passage.role().isText()
+            && passage.role() != FieldRole.NOTES) {
           leftOver.add(word.raw());
         }
       }

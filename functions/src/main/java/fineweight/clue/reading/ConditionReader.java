@@ -54,7 +54,9 @@ final class ConditionReader {
   private static Optional<Clue<Integer>> grade(Passage passage) {
     for (Passage.Hit hit : passage.hits()) {
       Optional<Meaning.GradeName> name = hit.meaning(Meaning.GradeName.class);
-      boolean place = passage.role() == FieldRole.GRADE || (name.isPresent() && !name.get().columnOnly() && looksLikeGrade(passage, hit));
+      boolean place =
+          passage.role() == FieldRole.GRADE
+              || (name.isPresent() && !name.get().columnOnly() && looksLikeGrade(passage, hit));
       if (name.isPresent() && place) {
         int value = numberAfter(passage, hit.end()).orElse(name.get().grade());
         passage.take(hit.at(), hit.end());

@@ -80,8 +80,7 @@ final class MetalReader {
         passage
             .hit(hit.at())
             .filter(
-                other ->
-                    other.end() == hit.end() && other.meaning(Meaning.Coin.class).isPresent())
+                other -> other.end() == hit.end() && other.meaning(Meaning.Coin.class).isPresent())
             .isPresent();
     boolean afterCoin =
         hit.at() > 0 && passage.isTaken(hit.at() - 1) && passage.role() != FieldRole.NOTES;
@@ -154,10 +153,8 @@ final class MetalReader {
                 .isPresent();
     boolean before =
         passage.metalHits().stream()
-            .anyMatch(
-                hit -> hit.end() == at && hit.meaning(Meaning.MetalName.class).isPresent());
-    boolean alone =
-        passage.size() == 1 && passage.word(at).text().matches("9\\d\\d([.,]\\d)?");
+            .anyMatch(hit -> hit.end() == at && hit.meaning(Meaning.MetalName.class).isPresent());
+    boolean alone = passage.size() == 1 && passage.word(at).text().matches("9\\d\\d([.,]\\d)?");
     return after || before || alone;
   }
 

@@ -117,7 +117,8 @@ final class Passage {
 
   /** Whether a name of a metal begins at a word. */
   boolean isMetal(int place) {
-    return metalHits.stream().anyMatch(hit -> hit.at() == place && hit.meaning(Meaning.MetalName.class).isPresent());
+    return metalHits.stream()
+        .anyMatch(hit -> hit.at() == place && hit.meaning(Meaning.MetalName.class).isPresent());
   }
 
   /** The phrase that begins at a word. */

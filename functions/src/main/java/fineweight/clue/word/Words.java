@@ -56,7 +56,9 @@ public final class Words {
   public static String normal(String phrase) {
     StringBuilder joined = new StringBuilder();
     for (Word word : of(phrase)) {
-      if (word.kind() != Word.Kind.SIGN || "%/?+".contains(word.text()) || isMoney(word.text().charAt(0))) {
+      if (word.kind() != Word.Kind.SIGN
+          || "%/?+".contains(word.text())
+          || isMoney(word.text().charAt(0))) {
         joined.append(joined.isEmpty() ? "" : " ").append(word.text());
       }
     }
