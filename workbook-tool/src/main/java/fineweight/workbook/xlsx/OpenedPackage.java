@@ -46,7 +46,7 @@ final class OpenedPackage implements Closeable {
     workbook = new WorkbookPart(markup(workbookPart), targets);
     Optional<String> style = partOfKind(targets, "styles");
     stylesPart = style.orElse(null);
-    styles = style.isPresent() ? markup(stylesPart) : Markup.of("styles", Styles.MINIMAL);
+    styles = styles();
     strings = strings(partOfKind(targets, "sharedStrings"));
     for (WorkbookPart.Sheet sheet : workbook.sheets()) {
       sheets.add(sheet(sheet));
@@ -105,6 +105,13 @@ final class OpenedPackage implements Closeable {
 
   private Optional<String> partOfKind(Relationships targets, String kind) {
     return targets.byKind(kind).map(Relationships.Target::part).filter(zip::has);
+  }
+
+  /** Some programs write a list of formats with nothing in it; it is completed when written. */
+  private Markup styles() throws IOException {
+    Markup found = stylesPart == null ? null : markup(stylesPart);
+    boolean filled = found != null && !found.root().children().isEmpty();
+    return filled ? found : Markup.of("styles", Styles.MINIMAL);
   }
 
   private SharedStrings strings(Optional<String> part) throws IOException {
