@@ -10,8 +10,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The scale is Sheldon's of 1949; the numbers that go with the words are the trade's (common
- * practice, no source).
+ * The scale is Sheldon's of 1949; the numbers that go with the words are the trade's. A sample of
+ * them as printed in the article "The Sheldon Scale for Grading U.S. Coins" (informationclickdepot)
+ * is checked apart; the rest is common practice without a source.
  */
 class GradeTest {
   @ParameterizedTest
@@ -92,6 +93,23 @@ class GradeTest {
       Grade higher = Grade.read(words[i]).orElseThrow();
       assertThat(higher.surelyAbove(lower)).as(words[i] + " above " + words[i - 1]).isTrue();
       assertThat(lower.surelyAbove(higher)).isFalse();
+    }
+  }
+
+  /** Source: the article named above, in its order. */
+  @Test
+  void theStepsOfThePrintedScaleAscend() {
+    String[] printed = {
+      "Poor-1", "Fair-2", "AG-3", "G-4", "G-6", "VG-8", "F-12", "VF-20", "VF-30", "EF-40", "XF-45",
+      "AU-50"
+    };
+    int last = 0;
+    for (String step : printed) {
+      Grade grade = Grade.read(step).orElseThrow();
+      assertThat(grade.isExact()).as(step).isTrue();
+      assertThat(grade.low()).as(step).isGreaterThan(last);
+      assertThat(step).endsWith("-" + grade.low());
+      last = grade.low();
     }
   }
 
