@@ -15,7 +15,10 @@ final class RowKind {
           + "|zwischensumme|totaal|subtotaal|totale|totali|subtotale|somme|sous-total|suma|totales"
           + "|carried forward|uebertrag|übertrag|i alt|summa|sammanlagt|à reporter)\\b.{0,30}";
 
-  /** Words that begin a total's line only if they are all of it: "Average circulated dime" is a coin. */
+  /**
+   * Words that begin a total's line only if they are all of it: "Average circulated dime" is a
+   * coin.
+   */
   private static final String ALONE = "(average|avg|mean|median|balance|count|report)\\W*";
 
   private RowKind() {}
