@@ -2,16 +2,10 @@ package fineweight.standard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fineweight.metal.Metal;
-import fineweight.quantity.Fineness;
-import fineweight.quantity.Mass;
-import fineweight.quantity.MassUnit;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -19,9 +13,6 @@ import org.junit.jupiter.api.Test;
 
 /** The rows of the catalogue against one another and against arithmetic. */
 class CatalogueTest {
-  private static final BigDecimal ONE_PER_MILLE = BigDecimal.ONE;
-  private static final BigDecimal ROUNDING = new BigDecimal("0.0006");
-
   private final Standards catalogue = Standards.catalogue();
 
   @Test
@@ -39,73 +30,33 @@ class CatalogueTest {
               .map(row -> row.get("country"))
               .collect(Collectors.toCollection(TreeSet::new));
       assertThat(issuers).as(file).hasSize(1);
-      assertThat(issuers.iterator().next().toLowerCase(java.util.Locale.ROOT).replace(' ', '-'))
+      assertThat(issuers.iterator().next().toLowerCase(Locale.ROOT).replace(' ', '-'))
           .isEqualTo(file.replace(".csv", ""));
     }
   }
 
   @Test
   void compositionsNameEverythingButAThousandth() {
-    List<String> open = new ArrayList<>();
-    for (CoinStandard standard : catalogue.all()) {
-      BigDecimal unnamed = standard.specification().composition().unnamedPerMille();
-      if (unnamed.compareTo(ONE_PER_MILLE) > 0) {
-        open.add(standard.id() + " leaves " + unnamed + " per mille open");
-      }
-    }
-    assertThat(open).isEmpty();
+    assertThat(catalogue.all())
+        .filteredOn(standard -> !CatalogueArithmetic.namesEverything(standard))
+        .extracting(CoinStandard::id)
+        .isEmpty();
   }
 
-  /** Mint tolerance and rounding make up 0.06 %; anything more must be explained in the note. */
   @Test
   void statedFineMassAgreesWithGrossMassTimesFineness() {
-    List<String> wrong = new ArrayList<>();
-    for (CoinStandard standard : catalogue.all()) {
-      Specification specification = standard.specification();
-      Optional<Mass> stated = specification.statedFineMass();
-      if (stated.isEmpty() || specification.grossMass().isEmpty()) {
-        continue;
-      }
-      Metal main = specification.composition().mainPreciousMetal().orElseThrow();
-      Fineness fineness = specification.composition().fineness(main).orElseThrow();
-      BigDecimal product = fineness.of(specification.grossMass().get()).grams();
-      BigDecimal share =
-          product
-              .subtract(stated.get().grams())
-              .abs()
-              .divide(stated.get().grams(), MathContext.DECIMAL64);
-      boolean ounce = isFractionOfAnOunce(stated.get());
-      boolean explained =
-          standard.evidence().note().toLowerCase(java.util.Locale.ROOT).contains("fine");
-      if (share.compareTo(ROUNDING) > 0
-          && !(explained || ounce && share.compareTo(new BigDecimal("0.0011")) < 0)) {
-        wrong.add(standard.id() + ": states " + stated.get() + ", product " + product + " g");
-      }
-    }
-    assertThat(wrong).isEmpty();
+    assertThat(catalogue.all())
+        .filteredOn(standard -> !CatalogueArithmetic.statedFineMassFits(standard))
+        .extracting(CoinStandard::id)
+        .isEmpty();
   }
 
-  private static boolean isFractionOfAnOunce(Mass mass) {
-    return mass.in(MassUnit.TROY_OUNCE).multiply(new BigDecimal("60")).stripTrailingZeros().scale()
-        <= 0;
-  }
-
-  /** Grains are the law's figure; the grams beside them are the same figure rounded. */
   @Test
   void gramsAreTheGrainsRounded() {
-    List<String> wrong = new ArrayList<>();
-    for (Map<String, String> row : ResourceTable.catalogue()) {
-      if (row.get("mass_g").isEmpty() || row.get("mass_grains").isEmpty()) {
-        continue;
-      }
-      BigDecimal grams = new BigDecimal(row.get("mass_g"));
-      BigDecimal exact = Mass.ofGrains(new BigDecimal(row.get("mass_grains"))).grams();
-      BigDecimal unit = BigDecimal.ONE.movePointLeft(Math.min(grams.scale(), 3));
-      if (grams.subtract(exact).abs().compareTo(unit.multiply(new BigDecimal("0.75"))) > 0) {
-        wrong.add(row.get("id") + ": " + grams + " g, but " + exact + " g by the grains");
-      }
-    }
-    assertThat(wrong).isEmpty();
+    assertThat(ResourceTable.catalogue())
+        .filteredOn(row -> !CatalogueArithmetic.gramsAreGrainsRounded(row))
+        .extracting(row -> row.get("id"))
+        .isEmpty();
   }
 
   @Test
