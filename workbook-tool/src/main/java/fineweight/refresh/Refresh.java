@@ -1,0 +1,208 @@
+package fineweight.refresh;
+
+import fineweight.clue.lexicon.Lexicon;
+import fineweight.clue.reading.ClueReader;
+import fineweight.column.Appraiser;
+import fineweight.column.CalculatedColumn;
+import fineweight.column.InputColumn;
+import fineweight.identification.CoinIdentifier;
+import fineweight.standard.Standards;
+import fineweight.workbook.CellChange;
+import fineweight.workbook.CellPlace;
+import fineweight.workbook.FileFormat;
+import fineweight.workbook.NamedCell;
+import fineweight.workbook.SheetDraft;
+import fineweight.workbook.SheetEdit;
+import fineweight.workbook.SheetSummary;
+import fineweight.workbook.Workbook;
+import fineweight.workbook.WorkbookEdit;
+import fineweight.workbook.WorkbookRefusal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/** One run over one workbook: read, appraise, and either tell what would change or change it. */
+public final class Refresh {
+  private final Workbook workbook;
+  private final RefreshWishes wishes;
+
+  private Refresh(Workbook workbook, RefreshWishes wishes) {
+    this.workbook = workbook;
+    this.wishes = wishes;
+  }
+
+  /** All that a run would do, worked out but not done. */
+  private record Prepared(Inventory inventory, RowReader reader, Spot spot, WorkbookEdit edit) {}
+
+  /**
+   * @param changes takes each cell that would change
+   * @return what was understood; nothing is written
+   */
+  public static RefreshReport preview(
+      Workbook workbook, RefreshWishes wishes, Consumer<CellChange> changes)
+      throws WorkbookRefusal, RefreshRefusal {
+    Refresh refresh = new Refresh(workbook, wishes);
+    Prepared prepared = refresh.prepare();
+    long[] count = new long[1];
+    workbook.preview(
+        prepared.edit(),
+        change -> {
+          count[0]++;
+          changes.accept(change);
+        });
+    return new Reporting(workbook, prepared.inventory(), prepared.reader(), prepared.spot())
+        .report(count[0], Optional.empty());
+  }
+
+  /** Fills the workbook. */
+  public static RefreshReport run(Workbook workbook, RefreshWishes wishes)
+      throws WorkbookRefusal, RefreshRefusal {
+    Refresh refresh = new Refresh(workbook, wishes);
+    Prepared prepared = refresh.prepare();
+    Workbook.SaveResult saved = workbook.save(prepared.edit());
+    return new Reporting(workbook, prepared.inventory(), prepared.reader(), prepared.spot())
+        .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
+  }
+
+  private Prepared prepare() throws WorkbookRefusal, RefreshRefusal {
+    OurMarks marks = OurMarks.read(workbook.names());
+    Inventory inventory = new InventoryFinder(workbook, marks).find(wishes.sheet());
+    Spot spot = Spot.of(workbook, marks, wishes.prices(), wishes.currencyGiven(), wishes.wear());
+    if (spot.prices().prices().isEmpty()) {
+      throw new RefreshRefusal(
+          RefreshRefusal.Kind.NO_PRICES,
+          "No price is given: add --spot XAG=30.00 --spot XAU=2500.00 (price of one troy ounce), or --spot-file prices.json.");
+    }
+    RowReader reader = new RowReader(workbook, inventory, appraiser(spot));
+    reader.read();
+    refuseBadCells(reader);
+    return new Prepared(inventory, reader, spot, edit(marks, inventory, reader, spot));
+  }
+
+  private Appraiser appraiser(Spot spot) {
+    Lexicon lexicon = Lexicon.standard();
+    return new Appraiser(
+        new ClueReader(lexicon),
+        new CoinIdentifier(Standards.catalogue(), lexicon, wishes.home(), wishes.latestYear()),
+        spot.prices());
+  }
+
+  private void refuseBadCells(RowReader reader) throws RefreshRefusal {
+    if (reader.badCells().isEmpty() || wishes.leaveOutBadRows()) {
+      return;
+    }
+    RowReader.BadCell first = reader.badCells().get(0);
+    int others = reader.badCells().size() - 1;
+    throw new RefreshRefusal(
+        RefreshRefusal.Kind.BAD_CELLS,
+        workbook.path()
+            + ", "
+            + first.place()
+            + ": "
+            + first.sentence()
+            + (others > 0 ? " (and " + others + " more such cells)" : "")
+            + ", or run again with --leave-out-bad-rows to fill the other rows. Nothing was changed.");
+  }
+
+  private WorkbookEdit edit(OurMarks marks, Inventory inventory, RowReader reader, Spot spot)
+      throws WorkbookRefusal {
+    String sheet = inventory.sheet();
+    Workbook.UsedArea used = workbook.usedArea(sheet);
+    boolean text = workbook.format() == FileFormat.CSV;
+    boolean withKey = !reader.hasOwnKeys();
+    ColumnPlan plan =
+        ColumnPlan.of(
+            inventory,
+            workbook.layout(sheet),
+            workbook.format(),
+            used.lastColumn(),
+            reader.rows(),
+            withKey);
+    Filling filling = new Filling(plan, reader.rows(), spot, !text && !wishes.valuesOnly());
+    int headerRow = inventory.table().headerRow();
+    int lastRow =
+        Math.max(lastRow(reader), inventory.ours().isEmpty() ? headerRow : used.lastRow());
+    SheetEdit columns =
+        new SheetEdit(
+            sheet, headerRow, headerRow + 1, lastRow, filling.edits(ownersHeadings(inventory)));
+    if (text) {
+      return new WorkbookEdit(List.of(columns), List.of(), List.of(), WorkbookEdit.Removal.NOTHING);
+    }
+    List<SheetDraft> drafts = new ArrayList<>();
+    List<NamedCell> names = new ArrayList<>();
+    plan.places()
+        .forEach(
+            (column, place) ->
+                names.add(OurMarks.column(column, new CellPlace(sheet, headerRow, place))));
+    SpotSheet spotSheet = new SpotSheet(sheetName(marks, "spot", "Fineweight spot"), spot);
+    drafts.add(spotSheet.draft());
+    names.addAll(spotSheet.names());
+    if (inventory.table().first(InputColumn.LOT).isPresent()) {
+      LotsSheet lots =
+          new LotsSheet(sheetName(marks, "lots", "Fineweight lots"), spot, reader.rows());
+      drafts.add(lots.draft());
+      names.addAll(lots.names());
+    }
+    return new WorkbookEdit(List.of(columns), drafts, names, WorkbookEdit.Removal.NOTHING);
+  }
+
+  private static int lastRow(RowReader reader) {
+    return reader.rows().stream().filter(ReadRow::isCoin).mapToInt(ReadRow::row).max().orElse(0);
+  }
+
+  private static Set<String> ownersHeadings(Inventory inventory) {
+    Set<String> headings = new HashSet<>();
+    inventory
+        .table()
+        .headings()
+        .forEach(
+            (place, words) -> {
+              if (!inventory.ours().containsValue(place)) {
+                headings.add(words);
+              }
+            });
+    return headings;
+  }
+
+  /** Our sheet's name: the one it has, or a free one. */
+  private String sheetName(OurMarks marks, String purpose, String wanted) {
+    String existing = marks.sheets().get(purpose);
+    Set<String> taken = new HashSet<>();
+    for (SheetSummary sheet : workbook.sheets()) {
+      taken.add(sheet.name().toLowerCase(java.util.Locale.ROOT));
+    }
+    if (existing != null && taken.contains(existing.toLowerCase(java.util.Locale.ROOT))) {
+      return existing;
+    }
+    String name = wanted;
+    for (int i = 2; taken.contains(name.toLowerCase(java.util.Locale.ROOT)); i++) {
+      name = wanted + " " + i;
+    }
+    return name;
+  }
+
+  /** Takes everything of ours out of the workbook again. */
+  public static Workbook.SaveResult takeOut(Workbook workbook) throws WorkbookRefusal {
+    return workbook.save(removal(workbook));
+  }
+
+  private static WorkbookEdit removal(Workbook workbook) throws WorkbookRefusal {
+    List<NamedCell> names = workbook.names();
+    OurMarks marks = OurMarks.read(names);
+    List<WorkbookEdit.ColumnPlace> columns = new ArrayList<>();
+    for (Map.Entry<CalculatedColumn, CellPlace> entry : marks.columns().entrySet()) {
+      CellPlace place = entry.getValue();
+      columns.add(new WorkbookEdit.ColumnPlace(place.sheet(), place.row(), place.column()));
+    }
+    return new WorkbookEdit(
+        List.of(),
+        List.of(),
+        List.of(),
+        new WorkbookEdit.Removal(
+            columns, List.copyOf(marks.sheets().values()), OurMarks.allNames(names)));
+  }
+}

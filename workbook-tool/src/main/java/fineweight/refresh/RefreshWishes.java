@@ -1,0 +1,28 @@
+package fineweight.refresh;
+
+import fineweight.spot.SpotPrices;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * What the user wants of a run. Immutable.
+ *
+ * @param prices prices given now, perhaps none; their currency and date count if there are any
+ * @param currencyGiven whether the currency was named by the user
+ * @param wear the share of metal to take off, if named
+ * @param sheet the sheet to fill, if named
+ * @param valuesOnly whether money cells hold values and no formulas
+ * @param leaveOutBadRows whether rows with impossible cells are marked and the others filled, or
+ *     the run refused
+ * @param home catalogue key of the country meant where none is named
+ * @param latestYear the last year a coin can be dated
+ */
+public record RefreshWishes(
+    SpotPrices prices,
+    boolean currencyGiven,
+    Optional<BigDecimal> wear,
+    Optional<String> sheet,
+    boolean valuesOnly,
+    boolean leaveOutBadRows,
+    String home,
+    int latestYear) {}

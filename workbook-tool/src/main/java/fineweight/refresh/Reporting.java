@@ -1,0 +1,120 @@
+package fineweight.refresh;
+
+import fineweight.clue.word.Word;
+import fineweight.column.Appraisal;
+import fineweight.column.InputColumn;
+import fineweight.column.MeltFormula;
+import fineweight.column.RowState;
+import fineweight.workbook.CellPlace;
+import fineweight.workbook.Workbook;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Puts together what a run has to say. */
+final class Reporting {
+  private final Workbook workbook;
+  private final Inventory inventory;
+  private final RowReader reader;
+  private final Spot spot;
+  private final MeltFormula melt;
+
+  Reporting(Workbook workbook, Inventory inventory, RowReader reader, Spot spot) {
+    this.workbook = workbook;
+    this.inventory = inventory;
+    this.reader = reader;
+    this.spot = spot;
+    this.melt = new MeltFormula(spot.prices(), spot.wear());
+  }
+
+  RefreshReport report(long changedCells, Optional<Path> backup) {
+    Totals totals = new Totals(melt);
+    List<RefreshReport.OpenRow> open = new ArrayList<>();
+    for (ReadRow row : reader.rows()) {
+      if (row.isCoin()) {
+        totals.add(row);
+        RowState state = row.appraisal().state();
+        if (state == RowState.SEVERAL || state == RowState.NOT_KNOWN) {
+          open.add(openRow(row));
+        }
+      }
+    }
+    open.sort(Comparator.comparing(RefreshReport.OpenRow::atStake).reversed());
+    List<String> bad =
+        reader.badCells().stream()
+            .map(cell -> workbook.path() + ", " + cell.place() + ": " + cell.sentence() + ".")
+            .toList();
+    return new RefreshReport(
+        understood(), figures(totals), List.copyOf(open), bad, changedCells, backup);
+  }
+
+  private RefreshReport.Understood understood() {
+    Map<String, String> columns = new LinkedHashMap<>();
+    List<String> unused = new ArrayList<>();
+    inventory
+        .table()
+        .headings()
+        .forEach(
+            (place, words) -> {
+              InputColumn column = inventory.table().columns().get(place);
+              boolean used = column != null && column != InputColumn.OTHER;
+              if (inventory.ours().containsValue(place)) {
+                return;
+              }
+              if (used) {
+                columns.put(words, column.words());
+              } else {
+                unused.add(words);
+              }
+            });
+    return new RefreshReport.Understood(
+        workbook.path(),
+        inventory.sheet(),
+        inventory.table().headerRow() + 1,
+        columns,
+        unused,
+        inventory.others());
+  }
+
+  private RefreshReport.Figures figures(Totals totals) {
+    Map<String, Integer> states = new LinkedHashMap<>();
+    for (RowState state : RowState.values()) {
+      states.put(state.label(), totals.count(state));
+    }
+    return new RefreshReport.Figures(
+        totals.rows(),
+        totals.pieces(),
+        states,
+        totals.content(),
+        spot.prices().currency().getCode(),
+        spot.prices().date(),
+        new RefreshReport.Money(totals.least(), totals.most(), totals.fromMemory()),
+        spot.fromWorkbook(),
+        totals.withoutPrice());
+  }
+
+  private RefreshReport.OpenRow openRow(ReadRow row) {
+    Appraisal appraisal = row.appraisal();
+    BigDecimal low = melt.result(appraisal.content()).orElse(BigDecimal.ZERO);
+    BigDecimal high = melt.result(appraisal.mostContent()).orElse(low);
+    String words =
+        appraisal.clues().wording().passages().stream()
+            .flatMap(List::stream)
+            .map(Word::raw)
+            .limit(14)
+            .collect(Collectors.joining(" "));
+    String place =
+        new CellPlace(inventory.sheet(), row.row(), 0)
+            .toString()
+            .replaceAll("!A(\\d+)$", ", row $1")
+            .replaceAll("^A(\\d+)$", "row $1");
+    String note = appraisal.notes().isEmpty() ? "" : appraisal.notes().get(0);
+    return new RefreshReport.OpenRow(place, words, note, high.subtract(low));
+  }
+}
