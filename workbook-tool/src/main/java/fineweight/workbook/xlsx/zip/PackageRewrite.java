@@ -44,17 +44,9 @@ public final class PackageRewrite {
     removed.add(key(part));
   }
 
-  public boolean isEmpty() {
-    return replaced.isEmpty() && added.isEmpty() && removed.isEmpty();
-  }
-
   /** Whether a part stays as it is. */
   public boolean keeps(String part) {
     return !replaced.containsKey(key(part)) && !removed.contains(key(part));
-  }
-
-  public boolean removes(String part) {
-    return removed.contains(key(part));
   }
 
   private static String key(String part) {
