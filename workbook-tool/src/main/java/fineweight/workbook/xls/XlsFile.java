@@ -23,6 +23,7 @@ final class XlsFile {
   static final String CONTENT = "Workbook";
   private static final int BIFF8 = 0x0600;
   private static final int RECORD_HEADER = 4;
+  private static final int LONGEST_RECORD = 8224;
 
   private final Path path;
   private final FileFingerprint fingerprint;
@@ -110,10 +111,11 @@ final class XlsFile {
       if (found == sid) {
         return true;
       }
-      if (found == EOFRecord.sid) {
+      int length = LittleEndian.getUShort(content, at + 2);
+      if (found == EOFRecord.sid || length > LONGEST_RECORD) {
         return false;
       }
-      at += RECORD_HEADER + LittleEndian.getUShort(content, at + 2);
+      at += RECORD_HEADER + length;
     }
     return false;
   }

@@ -4,6 +4,7 @@ import fineweight.workbook.CellChange;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.xls.formula.DependentFormulas;
 import java.util.List;
+import org.apache.poi.hssf.record.RecalcIdRecord;
 import org.apache.poi.hssf.usermodel.HSSFCell;
 import org.apache.poi.hssf.usermodel.HSSFFormulaEvaluator;
 import org.apache.poi.hssf.usermodel.HSSFRichTextString;
@@ -39,10 +40,7 @@ final class XlsResults {
       result = evaluator.evaluate(cell);
     } catch (RuntimeException e) {
       // A function that POI does not know, a reference to another file, and the like.
-      if (!workbook.getForceFormulaRecalculation()) {
-        workbook.setForceFormulaRecalculation(true);
-        changes.other();
-      }
+      calculateOnOpening();
       return;
     }
     if (!shown(result).equals(XlsCells.result(cell))) {
@@ -52,6 +50,15 @@ final class XlsResults {
           new CellPlace(cell.getSheet().getSheetName(), cell.getRowIndex(), cell.getColumnIndex()),
           before,
           XlsCells.result(cell));
+    }
+  }
+
+  /** An engine of number 0 is older than any, and its results are not believed. */
+  private void calculateOnOpening() {
+    RecalcIdRecord engine = workbook.getInternalWorkbook().getRecalcId();
+    if (engine.getEngineId() != 0) {
+      engine.setEngineId(0);
+      changes.other();
     }
   }
 

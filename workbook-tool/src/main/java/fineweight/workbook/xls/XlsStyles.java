@@ -21,6 +21,9 @@ import org.apache.poi.ss.usermodel.FillPatternType;
 final class XlsStyles {
   private static final String GENERAL = "General";
 
+  /** What POI allows. */
+  private static final int MOST_FORMATS = 4030;
+
   private final HSSFWorkbook workbook;
   private final Map<Derived, HSSFCellStyle> derived = new HashMap<>();
   private final Map<Drafted, HSSFCellStyle> drafted = new HashMap<>();
@@ -54,6 +57,10 @@ final class XlsStyles {
         return workbook.getCellStyleAt(i);
       }
     }
+    if (internal.getNumExFormats() >= MOST_FORMATS) {
+      // Better the neighbour's number format than no column.
+      return neighbour;
+    }
     HSSFCellStyle style = workbook.createCellStyle();
     style.cloneStyleFrom(neighbour);
     style.setDataFormat(format);
@@ -74,7 +81,7 @@ final class XlsStyles {
 
   private HSSFCellStyle draft(Kind kind, CellLook look) {
     HSSFCellStyle plain = derived(workbook.getCellStyleAt(0), look);
-    if (kind == Kind.PLAIN) {
+    if (kind == Kind.PLAIN || workbook.getNumCellStyles() >= MOST_FORMATS) {
       return plain;
     }
     HSSFCellStyle style = workbook.createCellStyle();
