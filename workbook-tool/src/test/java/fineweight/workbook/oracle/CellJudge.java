@@ -3,6 +3,8 @@ package fineweight.workbook.oracle;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.oracle.Difference.Kind;
 import fineweight.workbook.oracle.Difference.PartRole;
+import fineweight.workbook.oracle.parts.Places;
+import fineweight.workbook.oracle.parts.XmlElement;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;

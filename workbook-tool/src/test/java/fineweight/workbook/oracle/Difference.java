@@ -1,5 +1,7 @@
 package fineweight.workbook.oracle;
 
+import fineweight.workbook.oracle.parts.XmlElement;
+
 /**
  * One thing that is not as it was, before anybody has judged it.
  *

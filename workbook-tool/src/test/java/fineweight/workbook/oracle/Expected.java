@@ -7,7 +7,8 @@ import fineweight.workbook.NamedCell;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.WorkbookEdit;
-import fineweight.workbook.oracle.Places.Area;
+import fineweight.workbook.oracle.parts.Places.Area;
+import fineweight.workbook.oracle.parts.XmlElement;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -106,6 +107,12 @@ public record Expected(
                 each.sheet().equalsIgnoreCase(sheet)
                     && column >= each.firstColumn()
                     && column <= each.lastColumn());
+  }
+
+  /** Whether the edit has any business with the sheet. */
+  boolean touches(String sheet) {
+    return areas.stream().anyMatch(each -> each.sheet().equalsIgnoreCase(sheet))
+        || listed.stream().anyMatch(each -> each.sheet().equalsIgnoreCase(sheet));
   }
 
   /** Columns of ours in a sheet, from 0. */

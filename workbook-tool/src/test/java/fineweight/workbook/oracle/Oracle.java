@@ -4,6 +4,9 @@ import fineweight.workbook.CellPlace;
 import fineweight.workbook.oracle.Difference.Kind;
 import fineweight.workbook.oracle.Difference.PartRole;
 import fineweight.workbook.oracle.formula.DependencyWalk;
+import fineweight.workbook.oracle.parts.PackageParts;
+import fineweight.workbook.oracle.parts.RawZip;
+import fineweight.workbook.oracle.parts.XmlElement;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -185,6 +188,10 @@ public final class Oracle {
       return;
     }
     String sheet = sheetOf(part);
+    if (expected.exact() && !sheet.isEmpty() && !expected.touches(sheet)) {
+      found.add(Difference.ofPart(part, role, Kind.PART_BYTES));
+      return;
+    }
     XmlElement old = before.tree(part);
     XmlElement now = after.tree(part);
     if (role == PartRole.SHEET) {

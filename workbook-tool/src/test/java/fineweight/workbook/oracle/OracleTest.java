@@ -6,6 +6,7 @@ import static fineweight.workbook.oracle.SampleBook.change;
 import static fineweight.workbook.oracle.SampleBook.zip;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fineweight.workbook.oracle.parts.RawZip;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -104,7 +105,9 @@ class OracleTest {
         broken(
             "foreign name added",
             edit(BOOK, "</definedNames>", "<definedName name=\"x\">1</definedName>$0")),
-        broken("name unhidden", edit(BOOK, "calcId=\"1\"", "calcId=\"2\"")),
+        broken(
+            "engine number of the last calculation changed",
+            edit(BOOK, "calcId=\"1\"", "calcId=\"2\"")),
         broken("hidden sheet shown", edit(BOOK, " state=\"veryHidden\"", "")),
         broken("sheet renamed", edit(BOOK, "name=\"Lots\"", "name=\"Lot\"")),
         broken("sheet id changed", edit(BOOK, "sheetId=\"4\"", "sheetId=\"2\"")),
@@ -132,6 +135,9 @@ class OracleTest {
         broken(
             "number in the untouched sheet",
             edit("xl/worksheets/sheet3.xml", "<v>7</v>", "<v>7.0</v>")),
+        broken(
+            "untouched sheet written anew",
+            edit("xl/worksheets/sheet3.xml", "<v>7</v>", "<v >7</v>")),
         broken("parts in another order", OracleTest::reorder));
   }
 

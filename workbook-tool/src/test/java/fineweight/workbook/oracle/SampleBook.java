@@ -7,6 +7,7 @@ import fineweight.workbook.ColumnEdit;
 import fineweight.workbook.NamedCell;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.WorkbookEdit;
+import fineweight.workbook.oracle.parts.Places;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

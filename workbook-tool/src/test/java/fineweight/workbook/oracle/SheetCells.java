@@ -1,6 +1,7 @@
 package fineweight.workbook.oracle;
 
 import fineweight.workbook.CellPlace;
+import fineweight.workbook.oracle.parts.XmlElement;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;

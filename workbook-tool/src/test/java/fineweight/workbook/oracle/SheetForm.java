@@ -1,6 +1,8 @@
 package fineweight.workbook.oracle;
 
 import fineweight.workbook.CellPlace;
+import fineweight.workbook.oracle.parts.Places;
+import fineweight.workbook.oracle.parts.XmlElement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

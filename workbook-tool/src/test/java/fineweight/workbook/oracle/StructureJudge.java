@@ -2,7 +2,9 @@ package fineweight.workbook.oracle;
 
 import fineweight.workbook.oracle.Difference.Kind;
 import fineweight.workbook.oracle.Difference.PartRole;
-import fineweight.workbook.oracle.Places.Area;
+import fineweight.workbook.oracle.parts.Places;
+import fineweight.workbook.oracle.parts.Places.Area;
+import fineweight.workbook.oracle.parts.XmlElement;
 import java.util.Set;
 
 /** Judges differences in what stands around the cells: widths, filters, tables, new parts. */

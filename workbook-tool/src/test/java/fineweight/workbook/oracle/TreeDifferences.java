@@ -1,6 +1,7 @@
 package fineweight.workbook.oracle;
 
 import fineweight.workbook.oracle.Difference.Kind;
+import fineweight.workbook.oracle.parts.XmlElement;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

@@ -1,7 +1,7 @@
 package fineweight.workbook.oracle.formula;
 
 import fineweight.workbook.CellPlace;
-import fineweight.workbook.oracle.Places.Area;
+import fineweight.workbook.oracle.parts.Places.Area;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;

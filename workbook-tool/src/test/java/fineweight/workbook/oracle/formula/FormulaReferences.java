@@ -1,7 +1,7 @@
 package fineweight.workbook.oracle.formula;
 
-import fineweight.workbook.oracle.Places;
-import fineweight.workbook.oracle.Places.Area;
+import fineweight.workbook.oracle.parts.Places;
+import fineweight.workbook.oracle.parts.Places.Area;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -3,10 +3,10 @@ package fineweight.workbook.oracle.formula;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fineweight.workbook.CellPlace;
-import fineweight.workbook.oracle.Places.Area;
 import fineweight.workbook.oracle.formula.FormulaReferences.Cells;
 import fineweight.workbook.oracle.formula.FormulaReferences.Name;
 import fineweight.workbook.oracle.formula.FormulaReferences.TableColumns;
+import fineweight.workbook.oracle.parts.Places.Area;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -60,6 +60,6 @@ class FormulaReferencesTest {
   @Test
   void columnsCountFromA() {
     assertThat(new CellPlace("", 0, 27)).hasToString("AB1");
-    assertThat(fineweight.workbook.oracle.Places.column("AB")).isEqualTo(27);
+    assertThat(fineweight.workbook.oracle.parts.Places.column("AB")).isEqualTo(27);
   }
 }

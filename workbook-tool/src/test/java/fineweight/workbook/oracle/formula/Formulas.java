@@ -1,10 +1,10 @@
 package fineweight.workbook.oracle.formula;
 
 import fineweight.workbook.CellPlace;
-import fineweight.workbook.oracle.PackageParts;
-import fineweight.workbook.oracle.Places;
-import fineweight.workbook.oracle.Places.Area;
-import fineweight.workbook.oracle.XmlElement;
+import fineweight.workbook.oracle.parts.PackageParts;
+import fineweight.workbook.oracle.parts.Places;
+import fineweight.workbook.oracle.parts.Places.Area;
+import fineweight.workbook.oracle.parts.XmlElement;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;

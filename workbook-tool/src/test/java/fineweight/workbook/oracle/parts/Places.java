@@ -1,4 +1,4 @@
-package fineweight.workbook.oracle;
+package fineweight.workbook.oracle.parts;
 
 import fineweight.workbook.CellPlace;
 import java.util.regex.Matcher;

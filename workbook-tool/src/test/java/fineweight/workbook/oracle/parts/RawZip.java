@@ -1,4 +1,4 @@
-package fineweight.workbook.oracle;
+package fineweight.workbook.oracle.parts;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -52,7 +52,8 @@ public final class RawZip {
       }
     }
 
-    boolean sameBytes(Entry other) {
+    /** Whether the part was copied as it lay there: same compressed bytes, checksum and time. */
+    public boolean sameBytes(Entry other) {
       return method == other.method
           && crc == other.crc
           && time == other.time
@@ -73,7 +74,7 @@ public final class RawZip {
     return new RawZip(Files.readAllBytes(file));
   }
 
-  static RawZip of(byte[] file) throws IOException {
+  public static RawZip of(byte[] file) throws IOException {
     return new RawZip(file);
   }
 

@@ -1,4 +1,4 @@
-package fineweight.workbook.oracle;
+package fineweight.workbook.oracle.parts;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -73,7 +73,8 @@ public record XmlElement(
     return all.toString();
   }
 
-  XmlElement with(Map<String, String> otherAttributes, List<XmlElement> otherChildren) {
+  /** The same element with other attributes and children. */
+  public XmlElement with(Map<String, String> otherAttributes, List<XmlElement> otherChildren) {
     return new XmlElement(namespace, name, otherAttributes, text, otherChildren);
   }
 

@@ -1,4 +1,4 @@
-package fineweight.workbook.oracle;
+package fineweight.workbook.oracle.parts;
 
 import java.io.IOException;
 import java.util.ArrayList;
