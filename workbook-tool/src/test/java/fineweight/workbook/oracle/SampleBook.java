@@ -21,7 +21,7 @@ import java.util.zip.ZipOutputStream;
  * An invented workbook with a little of everything, and the same after an edit made by hand: column
  * E with a header, two figures and a text put in beside the list.
  */
-final class SampleBook {
+public final class SampleBook {
   private static final String MAIN =
       "xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
           + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\"";
@@ -30,12 +30,12 @@ final class SampleBook {
   private static final String RELATION =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships/";
 
-  static final String COINS = "xl/worksheets/sheet1.xml";
-  static final String LOTS = "xl/worksheets/sheet2.xml";
+  public static final String COINS = "xl/worksheets/sheet1.xml";
+  public static final String LOTS = "xl/worksheets/sheet2.xml";
 
   private SampleBook() {}
 
-  static Map<String, String> before() {
+  public static Map<String, String> before() {
     Map<String, String> parts = new LinkedHashMap<>();
     parts.put("[Content_Types].xml", contentTypes());
     parts.put("_rels/.rels", relations("officeDocument", "xl/workbook.xml"));
@@ -77,7 +77,7 @@ final class SampleBook {
     return parts;
   }
 
-  static Map<String, String> after() {
+  public static Map<String, String> after() {
     Map<String, String> parts = before();
     change(parts, COINS, "<dimension ref=\"A1:H4\"/>", "<dimension ref=\"A1:H5\"/>");
     change(parts, COINS, "<c r=\"D1\" t=\"s\"><v>3</v></c>", "$0<c r=\"E1\" t=\"s\"><v>5</v></c>");
@@ -128,7 +128,7 @@ final class SampleBook {
   }
 
   /** What the hand-made edit was asked to do. */
-  static Expected expected() {
+  public static Expected expected() {
     ColumnEdit column =
         new ColumnEdit(4, "Fine oz", CellLook.number("0.0000"), 12, row -> CellContent.EMPTY);
     WorkbookEdit edit =
@@ -146,7 +146,7 @@ final class SampleBook {
   }
 
   /** Replaces what must stand there exactly once; {@code $0} is the old text. */
-  static void change(Map<String, String> parts, String part, String old, String now) {
+  public static void change(Map<String, String> parts, String part, String old, String now) {
     String content = parts.get(part);
     int at = content == null ? -1 : content.indexOf(old);
     if (at < 0 || content.indexOf(old, at + 1) >= 0) {
@@ -155,7 +155,7 @@ final class SampleBook {
     parts.put(part, content.replace(old, now.replace("$0", old)));
   }
 
-  static byte[] zip(Map<String, String> parts) {
+  public static byte[] zip(Map<String, String> parts) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       for (Map.Entry<String, String> part : parts.entrySet()) {
@@ -242,7 +242,8 @@ final class SampleBook {
         + " operator=\"lessThan\"><formula>5</formula></cfRule></conditionalFormatting>"
         + "<dataValidations count=\"1\"><dataValidation type=\"whole\" sqref=\"A2:A4\""
         + " promptTitle=\"Year\" prompt=\"four digits&#10;as struck\"><formula1>1</formula1>"
-        + "</dataValidation></dataValidations><pageMargins left=\"0.7\" right=\"0.7\"/>"
+        + "</dataValidation></dataValidations><pageMargins left=\"0.7\" right=\"0.7\""
+        + " top=\"1\" bottom=\"1\" header=\"0.5\" footer=\"0.5\"/>"
         + "<drawing r:id=\"rId1\"/></worksheet>";
   }
 
