@@ -37,7 +37,8 @@ public final class Filling {
     this.firstColumn = firstColumn;
   }
 
-  static Filling ofPlanted() {
+  /** For the planted sheet. */
+  public static Filling ofPlanted() {
     return new Filling(
         Planting.SHEET,
         Planting.HEADER_ROW,
