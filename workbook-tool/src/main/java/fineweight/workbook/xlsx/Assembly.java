@@ -1,0 +1,160 @@
+package fineweight.workbook.xlsx;
+
+import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.part.ContentTypes;
+import fineweight.workbook.xlsx.part.Relationships;
+import fineweight.workbook.xlsx.sheet.Outcome;
+import fineweight.workbook.xlsx.zip.PackageRewrite;
+import fineweight.workbook.xlsx.zip.PartContent;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+
+/** Puts the changed parts of one edit together with those that stay. */
+final class Assembly {
+  private final OpenedPackage source;
+  private final EditRun run;
+  private final PackageRewrite rewrite;
+  private final ContentTypes types;
+  private final Relationships relationships;
+  private final Set<String> taken = new HashSet<>();
+  private long changedCells;
+  private boolean formulasMoved;
+  private boolean hasFormulas;
+
+  Assembly(OpenedPackage source, EditRun run) {
+    this.source = source;
+    this.run = run;
+    rewrite = new PackageRewrite(source.zip());
+    types = source.newTypes();
+    relationships = source.workbookRelationships();
+    source.zip().parts().forEach(p -> taken.add(p.toLowerCase(Locale.ROOT)));
+    hasFormulas = source.sheets().stream().anyMatch(s -> s.facts().formulas() > 0);
+    ownersSheets();
+    drafts();
+    run.goneSheets().forEach(this::takeOut);
+    styles();
+    if (formulasMoved) {
+      dropCalculationChain();
+    }
+    boolean recalculate = hasFormulas && run.changesAnything();
+    if (run.workbook().changesAnything() || recalculate) {
+      put(source.workbookPart(), run.workbook().changed(recalculate));
+    }
+    putChanged(relationships.part(), relationships.changed());
+    putChanged(ContentTypes.PART, types.changed());
+  }
+
+  private void put(String part, byte[] content) {
+    rewrite.put(part, PartContent.of(content));
+  }
+
+  private void putChanged(String part, byte[] content) {
+    if (content != null) {
+      put(part, content);
+    }
+  }
+
+  private void ownersSheets() {
+    for (SheetRun each : run.sheets()) {
+      Outcome analysed = each.analysed();
+      formulasMoved |= analysed.formulasMoved();
+      hasFormulas |= analysed.writesFormulas();
+      if (each.changes() && !run.goneSheets().contains(each.sheet())) {
+        rewrite.put(
+            source.zip().spelling(each.sheet().entry().part()),
+            out -> changedCells += each.write(out, c -> {}).changes());
+      }
+    }
+  }
+
+  private void drafts() {
+    for (DraftRun each : run.drafts()) {
+      changedCells += each.changes().size();
+      if (each.old() == null) {
+        addSheet(each);
+      } else {
+        if (each.differs()) {
+          formulasMoved = true;
+          put(source.zip().spelling(each.old().entry().part()), each.bytes());
+        }
+        if (each.hidesOtherwise()) {
+          run.workbook().setHidden(each.old().entry(), each.draft().hidden());
+        }
+      }
+    }
+  }
+
+  private void addSheet(DraftRun draft) {
+    String folder = folder();
+    int number = 1;
+    while (!taken.add((folder + "worksheets/sheet" + number + ".xml").toLowerCase(Locale.ROOT))) {
+      number++;
+    }
+    String part = folder + "worksheets/sheet" + number + ".xml";
+    put(part, draft.bytes());
+    types.add(part, ContentTypes.WORKSHEET);
+    String relation = relationships.add("worksheet", part);
+    run.workbook().addSheet(draft.draft().name(), draft.draft().hidden(), relation);
+    formulasMoved = true;
+  }
+
+  private String folder() {
+    return source.workbookPart().substring(0, source.workbookPart().lastIndexOf('/') + 1);
+  }
+
+  private void takeOut(OpenedSheet sheet) {
+    String part = sheet.entry().part();
+    rewrite.remove(part);
+    if (source.zip().has(Relationships.partOf(part))) {
+      rewrite.remove(Relationships.partOf(part));
+    }
+    types.remove(part);
+    relationships.allOfKind("worksheet").stream()
+        .filter(t -> t.part().equalsIgnoreCase(part))
+        .forEach(relationships::remove);
+    run.workbook().removeSheet(sheet.entry());
+    formulasMoved |= sheet.facts().formulas() > 0;
+  }
+
+  private void styles() {
+    byte[] changed = run.styles().changed();
+    if (changed != null && source.stylesPart() == null) {
+      String part = folder() + "styles.xml";
+      types.add(part, ContentTypes.STYLES);
+      relationships.add("styles", part);
+      put(part, changed);
+    } else {
+      putChanged(source.stylesPart(), changed);
+    }
+  }
+
+  /** The order of calculation is a cache, and a wrong one would be called damage. */
+  private void dropCalculationChain() {
+    relationships
+        .byKind("calcChain")
+        .ifPresent(
+            chain -> {
+              relationships.remove(chain);
+              if (source.zip().has(chain.part())) {
+                rewrite.remove(chain.part());
+                types.remove(chain.part());
+              }
+            });
+  }
+
+  void writeTo(OutputStream out) throws IOException, WorkbookRefusal {
+    rewrite.writeTo(out);
+  }
+
+  /** Known after writing. */
+  long changedCells() {
+    return changedCells;
+  }
+
+  PackageRewrite rewrite() {
+    return rewrite;
+  }
+}

@@ -1,0 +1,151 @@
+package fineweight.workbook.xlsx;
+
+import fineweight.workbook.CellChange;
+import fineweight.workbook.ColumnEdit;
+import fineweight.workbook.NamedCell;
+import fineweight.workbook.SheetDraft;
+import fineweight.workbook.SheetEdit;
+import fineweight.workbook.WorkbookEdit;
+import fineweight.workbook.WorkbookEdit.ColumnPlace;
+import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.part.WorkbookEdits;
+import fineweight.workbook.xlsx.sheet.CellReading;
+import fineweight.workbook.xlsx.sheet.ColumnTarget;
+import fineweight.workbook.xlsx.sheet.SheetPlan;
+import fineweight.workbook.xlsx.style.Styles;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** One edit of one package, thought through before anything is written. */
+final class EditRun {
+  private final OpenedPackage source;
+  private final Styles styles;
+  private final CellReading reading;
+  private final WorkbookEdits workbook;
+  private final Map<String, List<ColumnTarget>> targets = new LinkedHashMap<>();
+  private final List<SheetRun> sheets = new ArrayList<>();
+  private final List<DraftRun> drafts = new ArrayList<>();
+  private final List<OpenedSheet> goneSheets = new ArrayList<>();
+
+  EditRun(OpenedPackage source, WorkbookEdit edit) throws IOException, WorkbookRefusal {
+    this.source = source;
+    styles = source.newStyles();
+    reading = source.newReading(styles);
+    workbook = new WorkbookEdits(source.workbook());
+    edit.names().forEach(workbook::putName);
+    for (String name : edit.removals().names()) {
+      if (edit.names().stream().map(NamedCell::name).noneMatch(name::equalsIgnoreCase)) {
+        workbook.removeName(name);
+      }
+    }
+    for (String name : edit.removals().sheets()) {
+      source.sheet(name).ifPresent(goneSheets::add);
+    }
+    for (SheetDraft draft : edit.drafts()) {
+      drafts.add(new DraftRun(source, draft, reading));
+    }
+    fill(edit);
+    for (Map.Entry<String, List<ColumnTarget>> each : targets.entrySet()) {
+      OpenedSheet sheet = source.sheet(each.getKey()).orElseThrow();
+      TargetRules.check(sheet, each.getValue());
+      sheets.add(run(sheet, each.getValue()));
+    }
+    new StaleResults(source, this).drop();
+  }
+
+  private SheetRun run(OpenedSheet sheet, List<ColumnTarget> columns)
+      throws IOException, WorkbookRefusal {
+    return new SheetRun(
+        source.zip(),
+        sheet,
+        new SheetPlan(sheet.name(), sheet.entry().part(), sheet.facts(), columns, reading));
+  }
+
+  private void fill(WorkbookEdit edit) throws WorkbookRefusal {
+    for (SheetEdit each : edit.sheets()) {
+      OpenedSheet sheet = source.sheet(each.sheet()).orElse(null);
+      if (sheet == null || !sheet.entry().isTable()) {
+        throw new WorkbookRefusal(
+            WorkbookRefusal.Kind.NO_ROOM,
+            "The workbook has no sheet with cells named \"%s\".".formatted(each.sheet()));
+      }
+      for (ColumnEdit column : each.columns()) {
+        target(sheet, ColumnTarget.fill(each, column, Boundary.guarded(column.cells())));
+      }
+    }
+    for (ColumnPlace place : edit.removals().columns()) {
+      OpenedSheet sheet = source.sheet(place.sheet()).orElse(null);
+      if (sheet != null && sheet.entry().isTable() && !goneSheets.contains(sheet)) {
+        target(sheet, ColumnTarget.remove(place));
+      }
+    }
+  }
+
+  private void target(OpenedSheet sheet, ColumnTarget target) {
+    targets.computeIfAbsent(sheet.name(), n -> new ArrayList<>()).add(target);
+  }
+
+  /** The run of a sheet, a new one if the edit does not speak of the sheet. */
+  SheetRun runOf(OpenedSheet sheet) throws IOException, WorkbookRefusal {
+    for (SheetRun each : sheets) {
+      if (each.sheet().equals(sheet)) {
+        return each;
+      }
+    }
+    SheetRun added = run(sheet, List.of());
+    sheets.add(added);
+    return added;
+  }
+
+  List<SheetRun> sheets() {
+    return sheets;
+  }
+
+  List<DraftRun> drafts() {
+    return drafts;
+  }
+
+  List<OpenedSheet> goneSheets() {
+    return goneSheets;
+  }
+
+  WorkbookEdits workbook() {
+    return workbook;
+  }
+
+  Styles styles() {
+    return styles;
+  }
+
+  List<ColumnTarget> targets(OpenedSheet sheet) {
+    return targets.getOrDefault(sheet.name(), List.of());
+  }
+
+  boolean changesAnything() {
+    return sheets.stream().anyMatch(SheetRun::changes)
+        || drafts.stream().anyMatch(d -> d.differs() || d.hidesOtherwise())
+        || !goneSheets.isEmpty()
+        || workbook.changesAnything();
+  }
+
+  void preview(Consumer<CellChange> changes) throws IOException, WorkbookRefusal {
+    for (SheetRun each : sheets) {
+      if (each.changes()) {
+        each.write(OutputStream.nullOutputStream(), changes);
+      }
+    }
+    drafts.forEach(d -> d.changes().forEach(changes));
+  }
+
+  /** Returns how many cells change. */
+  long write(OutputStream out) throws IOException, WorkbookRefusal {
+    Assembly assembly = new Assembly(source, this);
+    assembly.writeTo(out);
+    return assembly.changedCells();
+  }
+}

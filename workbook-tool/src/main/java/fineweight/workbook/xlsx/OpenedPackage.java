@@ -1,0 +1,203 @@
+package fineweight.workbook.xlsx;
+
+import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.part.ContentTypes;
+import fineweight.workbook.xlsx.part.Relationships;
+import fineweight.workbook.xlsx.part.SharedStrings;
+import fineweight.workbook.xlsx.part.TablePart;
+import fineweight.workbook.xlsx.part.WorkbookPart;
+import fineweight.workbook.xlsx.sheet.CellReading;
+import fineweight.workbook.xlsx.sheet.SheetFacts;
+import fineweight.workbook.xlsx.sheet.SheetScan;
+import fineweight.workbook.xlsx.style.Styles;
+import fineweight.workbook.xlsx.xml.DamageException;
+import fineweight.workbook.xlsx.xml.Markup;
+import fineweight.workbook.xlsx.zip.PackageZip;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** A package that was looked over as a whole: every checksum, every sheet. */
+final class OpenedPackage implements Closeable {
+  private final PackageZip zip;
+  private final Set<String> seen = new HashSet<>();
+  private final Markup types;
+  private final String workbookPart;
+  private final Markup relationships;
+  private final WorkbookPart workbook;
+  private final Markup styles;
+  private final String stylesPart;
+  private final SharedStrings strings;
+  private final List<OpenedSheet> sheets = new ArrayList<>();
+
+  private OpenedPackage(PackageZip zip) throws IOException, WorkbookRefusal {
+    this.zip = zip;
+    types = markup(ContentTypes.PART);
+    workbookPart = mainPart();
+    relationships = markup(Relationships.partOf(workbookPart));
+    Relationships targets = workbookRelationships();
+    workbook = new WorkbookPart(markup(workbookPart), targets);
+    Optional<String> style = partOfKind(targets, "styles");
+    stylesPart = style.orElse(null);
+    styles = style.isPresent() ? markup(stylesPart) : Markup.of("styles", Styles.MINIMAL);
+    strings = strings(partOfKind(targets, "sharedStrings"));
+    for (WorkbookPart.Sheet sheet : workbook.sheets()) {
+      sheets.add(sheet(sheet));
+    }
+    for (String part : zip.parts()) {
+      if (!seen.contains(key(part))) {
+        zip.verify(part);
+      }
+    }
+  }
+
+  static OpenedPackage open(Path file) throws IOException, WorkbookRefusal {
+    PackageZip zip = PackageZip.open(file);
+    try {
+      return new OpenedPackage(zip);
+    } catch (RuntimeException | Error | IOException | WorkbookRefusal e) {
+      zip.close();
+      throw e;
+    }
+  }
+
+  private static String key(String part) {
+    return part.toLowerCase(Locale.ROOT);
+  }
+
+  private InputStream xml(String part) throws IOException {
+    seen.add(key(part));
+    return zip.xml(part);
+  }
+
+  private Markup markup(String part) throws IOException {
+    try (InputStream in = xml(part)) {
+      return Markup.read(part, in);
+    }
+  }
+
+  private String mainPart() throws IOException, WorkbookRefusal {
+    Relationships root = new Relationships("", markup("_rels/.rels"));
+    String part =
+        root.byKind("officeDocument")
+            .map(Relationships.Target::part)
+            .orElseThrow(() -> new DamageException("it does not name its main part"));
+    String type = newTypes().of(part);
+    if (type.contains("sheet.binary")) {
+      throw new WorkbookRefusal(
+          WorkbookRefusal.Kind.UNSUPPORTED,
+          "This is a binary workbook (.xlsb); save it as .xlsx in your office program first.");
+    }
+    if (type.contains("word") || type.contains("presentation")) {
+      throw new WorkbookRefusal(
+          WorkbookRefusal.Kind.UNSUPPORTED,
+          "This is not a workbook but a text document or a presentation.");
+    }
+    return zip.spelling(part);
+  }
+
+  private Optional<String> partOfKind(Relationships targets, String kind) {
+    return targets.byKind(kind).map(Relationships.Target::part).filter(zip::has);
+  }
+
+  private SharedStrings strings(Optional<String> part) throws IOException {
+    if (part.isEmpty()) {
+      return SharedStrings.none();
+    }
+    try (InputStream in = xml(part.get())) {
+      return SharedStrings.read(part.get(), in);
+    }
+  }
+
+  private OpenedSheet sheet(WorkbookPart.Sheet sheet) throws IOException, WorkbookRefusal {
+    if (!zip.has(sheet.part())) {
+      throw new DamageException("the part of sheet \"" + sheet.name() + "\" is missing");
+    }
+    if (!sheet.isTable()) {
+      return new OpenedSheet(sheet, OpenedSheet.NOTHING, List.of());
+    }
+    try (InputStream in = xml(sheet.part())) {
+      SheetFacts facts = SheetScan.scan(sheet.name(), sheet.part(), in, newReading(newStyles()));
+      return new OpenedSheet(sheet, facts, tables(sheet, facts));
+    }
+  }
+
+  private List<TablePart> tables(WorkbookPart.Sheet sheet, SheetFacts facts) throws IOException {
+    List<TablePart> tables = new ArrayList<>();
+    String part = Relationships.partOf(sheet.part());
+    if (!facts.tableRelations().isEmpty() && zip.has(part)) {
+      Relationships targets = new Relationships(sheet.part(), markup(part));
+      for (String id : facts.tableRelations()) {
+        Optional<Relationships.Target> target = targets.byId(id);
+        if (target.isPresent() && zip.has(target.get().part())) {
+          tables.add(TablePart.read(markup(target.get().part())));
+        }
+      }
+    }
+    return tables;
+  }
+
+  PackageZip zip() {
+    return zip;
+  }
+
+  WorkbookPart workbook() {
+    return workbook;
+  }
+
+  String workbookPart() {
+    return workbookPart;
+  }
+
+  /** Null if the workbook has none. */
+  String stylesPart() {
+    return stylesPart;
+  }
+
+  boolean hasMacros() {
+    return newTypes().of(workbookPart).contains("macroEnabled");
+  }
+
+  boolean isSigned() {
+    return zip.parts().stream().anyMatch(p -> key(p).startsWith("_xmlsignatures/"));
+  }
+
+  List<OpenedSheet> sheets() {
+    return sheets;
+  }
+
+  Optional<OpenedSheet> sheet(String name) {
+    return sheets.stream().filter(s -> s.name().equalsIgnoreCase(name)).findFirst();
+  }
+
+  /** Fresh ones, to be changed by one edit. */
+  ContentTypes newTypes() {
+    return new ContentTypes(types);
+  }
+
+  /** Fresh ones, to be changed by one edit. */
+  Relationships workbookRelationships() {
+    return new Relationships(workbookPart, relationships);
+  }
+
+  /** Fresh ones, to be added to by one edit. */
+  Styles newStyles() {
+    return new Styles(styles);
+  }
+
+  CellReading newReading(Styles formats) {
+    return new CellReading(formats, strings, workbook.counts1904());
+  }
+
+  @Override
+  public void close() throws IOException {
+    zip.close();
+  }
+}

@@ -1,0 +1,54 @@
+package fineweight.workbook.xlsx;
+
+import fineweight.workbook.CellChange;
+import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.sheet.CellSet;
+import fineweight.workbook.xlsx.sheet.Outcome;
+import fineweight.workbook.xlsx.sheet.SheetPlan;
+import fineweight.workbook.xlsx.zip.PackageZip;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.function.Consumer;
+
+/** One sheet of the owner's in one edit: looked at first, written afterwards. */
+final class SheetRun {
+  private final PackageZip zip;
+  private final OpenedSheet sheet;
+  private final SheetPlan plan;
+  private final Outcome analysed;
+  private CellSet dropped = new CellSet();
+
+  SheetRun(PackageZip zip, OpenedSheet sheet, SheetPlan plan) throws IOException, WorkbookRefusal {
+    this.zip = zip;
+    this.sheet = sheet;
+    this.plan = plan;
+    try (InputStream in = zip.xml(sheet.entry().part())) {
+      analysed = plan.analyse(in);
+    }
+  }
+
+  OpenedSheet sheet() {
+    return sheet;
+  }
+
+  Outcome analysed() {
+    return analysed;
+  }
+
+  /** Stored results of the owner's formulas that shall go. */
+  void drop(CellSet results) {
+    dropped = results;
+  }
+
+  boolean changes() {
+    return analysed.touched() || !dropped.isEmpty();
+  }
+
+  Outcome write(OutputStream out, Consumer<CellChange> changes)
+      throws IOException, WorkbookRefusal {
+    try (InputStream in = zip.xml(sheet.entry().part())) {
+      return plan.write(in, out, analysed, dropped, changes);
+    }
+  }
+}

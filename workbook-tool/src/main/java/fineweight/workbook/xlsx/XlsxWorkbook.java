@@ -1,0 +1,188 @@
+package fineweight.workbook.xlsx;
+
+import fineweight.workbook.Cell;
+import fineweight.workbook.CellChange;
+import fineweight.workbook.FileFormat;
+import fineweight.workbook.NamedCell;
+import fineweight.workbook.SheetLayout;
+import fineweight.workbook.SheetSummary;
+import fineweight.workbook.Workbook;
+import fineweight.workbook.WorkbookEdit;
+import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.WorkbookRefusal.Kind;
+import fineweight.workbook.save.FileFingerprint;
+import fineweight.workbook.save.FileReplacement;
+import fineweight.workbook.xlsx.sheet.CellStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.IntPredicate;
+
+/**
+ * An Excel workbook (.xlsx or .xlsm). Filling columns rewrites the one sheet by cutting at cell
+ * borders; every other part is copied as it is.
+ */
+public final class XlsxWorkbook implements Workbook {
+  private final Path path;
+  private final FileReplacement replacement;
+  private final FileFingerprint fingerprint;
+  private final OpenedPackage opened;
+  private final Boundary boundary;
+
+  private XlsxWorkbook(
+      Path path, FileReplacement replacement, FileFingerprint fingerprint, OpenedPackage opened) {
+    this.path = path;
+    this.replacement = replacement;
+    this.fingerprint = fingerprint;
+    this.opened = opened;
+    boundary = new Boundary(path);
+  }
+
+  /**
+   * Opens a file and looks it over as a whole.
+   *
+   * @throws WorkbookRefusal if the file is absent, damaged or made to do harm
+   */
+  public static XlsxWorkbook open(Path file, FileReplacement replacement) throws WorkbookRefusal {
+    if (!Files.isRegularFile(file)) {
+      throw new WorkbookRefusal(Kind.FILE, "There is no file " + file + ".");
+    }
+    return new Boundary(file)
+        .run(
+            () -> {
+              FileFingerprint fingerprint = FileFingerprint.of(file);
+              return new XlsxWorkbook(file, replacement, fingerprint, OpenedPackage.open(file));
+            });
+  }
+
+  @Override
+  public Path path() {
+    return path;
+  }
+
+  @Override
+  public FileFormat format() {
+    return opened.hasMacros() ? FileFormat.XLSM : FileFormat.XLSX;
+  }
+
+  @Override
+  public List<SheetSummary> sheets() {
+    return opened.sheets().stream().map(OpenedSheet::summary).toList();
+  }
+
+  @Override
+  public List<NamedCell> names() {
+    return opened.workbook().names();
+  }
+
+  private OpenedSheet sheet(String name) throws WorkbookRefusal {
+    return opened
+        .sheet(name)
+        .orElseThrow(
+            () ->
+                new WorkbookRefusal(
+                    Kind.NO_ROOM,
+                    "The file %s has no sheet named \"%s\".".formatted(path.getFileName(), name)));
+  }
+
+  @Override
+  public void read(String sheet, IntPredicate columns, int lastRow, Consumer<List<Cell>> rows)
+      throws WorkbookRefusal {
+    OpenedSheet wanted = sheet(sheet);
+    if (!wanted.entry().isTable()) {
+      return;
+    }
+    boundary.run(
+        () -> {
+          try (InputStream in = opened.zip().xml(wanted.entry().part())) {
+            CellStream.read(
+                wanted.name(),
+                wanted.entry().part(),
+                in,
+                opened.newReading(opened.newStyles()),
+                columns,
+                lastRow,
+                Boundary.guarded(rows));
+          }
+          return null;
+        });
+  }
+
+  @Override
+  public UsedArea usedArea(String sheet) throws WorkbookRefusal {
+    OpenedSheet wanted = sheet(sheet);
+    return new UsedArea(wanted.facts().lastRow(), wanted.facts().lastColumn());
+  }
+
+  @Override
+  public SheetLayout layout(String sheet) throws WorkbookRefusal {
+    return sheet(sheet).layout();
+  }
+
+  @Override
+  public void preview(WorkbookEdit edit, Consumer<CellChange> changes) throws WorkbookRefusal {
+    refuseUnwritable();
+    boundary.run(
+        () -> {
+          new EditRun(opened, edit).preview(Boundary.guarded(changes));
+          return null;
+        });
+  }
+
+  @Override
+  public SaveResult save(WorkbookEdit edit) throws WorkbookRefusal {
+    refuseUnwritable();
+    EditRun run = boundary.run(() -> new EditRun(opened, edit));
+    if (!run.changesAnything()) {
+      return new SaveResult(false, 0, null);
+    }
+    long[] changed = new long[1];
+    Path backup =
+        replacement.replace(
+            path,
+            fingerprint,
+            out -> changed[0] = boundary.runWriting(() -> run.write(out)),
+            written -> check(written, edit));
+    return new SaveResult(true, changed[0], backup);
+  }
+
+  /** Reads the new file back: it must be sound, and the same edit must find nothing to do. */
+  private void check(Path written, WorkbookEdit edit) throws WorkbookRefusal {
+    boolean complete =
+        boundary.run(
+            () -> {
+              try (OpenedPackage copy = OpenedPackage.open(written)) {
+                return !new EditRun(copy, edit).changesAnything();
+              }
+            });
+    if (!complete) {
+      throw new WorkbookRefusal(
+          Kind.UNSUPPORTED,
+          "The new content of %s could not be read back as it was meant, so nothing was changed."
+              .formatted(path.getFileName()));
+    }
+  }
+
+  private void refuseUnwritable() throws WorkbookRefusal {
+    if (opened.workbook().isStrict()) {
+      throw new WorkbookRefusal(
+          Kind.UNSUPPORTED,
+          "The file %s is a Strict Open XML workbook, which can be read but not written; save it as an ordinary Excel workbook (.xlsx) first."
+              .formatted(path.getFileName()));
+    }
+    if (opened.isSigned()) {
+      throw new WorkbookRefusal(
+          Kind.PROTECTED,
+          "The file %s carries a digital signature that any change would break; save an unsigned copy first."
+              .formatted(path.getFileName()));
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    opened.close();
+  }
+}

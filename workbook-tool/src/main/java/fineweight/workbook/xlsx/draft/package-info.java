@@ -1,0 +1,2 @@
+/** Whole sheets of our own, written as parts. */
+package fineweight.workbook.xlsx.draft;

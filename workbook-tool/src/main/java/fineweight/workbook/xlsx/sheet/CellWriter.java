@@ -1,0 +1,96 @@
+package fineweight.workbook.xlsx.sheet;
+
+import fineweight.workbook.CellContent;
+import fineweight.workbook.CellPlace;
+import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.xml.XmlText;
+import java.math.BigDecimal;
+
+/**
+ * Writes one cell as XML. Texts stand in the cell itself and not in the shared list, so that no
+ * other part changes and taking them out leaves nothing behind.
+ */
+public final class CellWriter {
+  private static final int LONGEST_TEXT = 32_767;
+  private static final int LONGEST_PLAIN = 40;
+
+  private final String sheet;
+  private final String prefix;
+
+  /**
+   * @param prefix of the main namespace, empty for none
+   */
+  public CellWriter(String sheet, String prefix) {
+    this.sheet = sheet;
+    this.prefix = prefix.isEmpty() ? "" : prefix + ":";
+  }
+
+  /**
+   * @param style 0 for none
+   */
+  public String cell(int row, int column, int style, CellContent content) throws WorkbookRefusal {
+    StringBuilder xml = new StringBuilder(96).append('<').append(prefix).append("c r=\"");
+    xml.append(CellPlace.letters(column)).append(row + 1).append('"');
+    if (style != 0) {
+      xml.append(" s=\"").append(style).append('"');
+    }
+    if (content instanceof CellContent.Number number) {
+      xml.append('>');
+      element(xml, "v", plain(number.value()));
+    } else if (content instanceof CellContent.Text text) {
+      inline(xml, checked(text.value(), row, column));
+    } else if (content instanceof CellContent.Formula formula) {
+      formula(xml, formula, row, column);
+    } else {
+      return xml.append("/>").toString();
+    }
+    return xml.append("</").append(prefix).append("c>").toString();
+  }
+
+  private String checked(String text, int row, int column) throws WorkbookRefusal {
+    if (text.length() > LONGEST_TEXT) {
+      throw new WorkbookRefusal(
+          WorkbookRefusal.Kind.NO_ROOM,
+          "The text for cell %s is longer than a cell may hold (%d characters)."
+              .formatted(new CellPlace(sheet, row, column), LONGEST_TEXT));
+    }
+    return text;
+  }
+
+  private void inline(StringBuilder xml, String text) {
+    xml.append(" t=\"inlineStr\"><").append(prefix).append("is><").append(prefix).append('t');
+    if (!text.equals(text.strip()) || text.indexOf('\n') >= 0 || text.indexOf('\t') >= 0) {
+      xml.append(" xml:space=\"preserve\"");
+    }
+    xml.append('>').append(XmlText.content(XmlText.escapeCell(text)));
+    xml.append("</").append(prefix).append("t></").append(prefix).append("is>");
+  }
+
+  private void formula(StringBuilder xml, CellContent.Formula formula, int row, int column)
+      throws WorkbookRefusal {
+    boolean asText = formula.result() == null && formula.text() != null;
+    xml.append(asText ? " t=\"str\">" : ">");
+    element(xml, "f", XmlText.content(checked(formula.formula(), row, column)));
+    if (formula.result() != null) {
+      element(xml, "v", plain(formula.result()));
+    } else if (asText) {
+      String text = checked(formula.text(), row, column);
+      element(xml, "v", XmlText.content(XmlText.escapeCell(text)));
+    }
+  }
+
+  private void element(StringBuilder xml, String name, String content) {
+    xml.append('<').append(prefix).append(name).append('>').append(content);
+    xml.append("</").append(prefix).append(name).append('>');
+  }
+
+  /** All digits, without exponent unless the number is far too long. */
+  static String plain(BigDecimal number) {
+    if (number.signum() == 0) {
+      return "0";
+    }
+    BigDecimal stripped = number.stripTrailingZeros();
+    long length = Math.abs((long) stripped.scale()) + stripped.precision();
+    return length > LONGEST_PLAIN ? stripped.toString() : stripped.toPlainString();
+  }
+}

@@ -1,0 +1,93 @@
+package fineweight.workbook.xlsx.sheet;
+
+/** A cell as its part writes it. One instance is filled again and again while walking. */
+public final class CellXml {
+  int row;
+  int column;
+  boolean referenced;
+  String type;
+  int style;
+  long start;
+  long tagEnd;
+  long end;
+  boolean empty;
+  String value;
+  long valueStart;
+  long valueEnd;
+  String inline;
+  boolean formula;
+  String formulaText;
+  String formulaKind;
+  String formulaArea;
+  int shared;
+  String firstInput;
+  String secondInput;
+
+  void begin(int row, int column) {
+    this.row = row;
+    this.column = column;
+    type = "n";
+    style = 0;
+    value = null;
+    inline = null;
+    formula = false;
+    formulaText = "";
+    formulaKind = "normal";
+    formulaArea = null;
+    shared = -1;
+    firstInput = null;
+    secondInput = null;
+  }
+
+  public int row() {
+    return row;
+  }
+
+  public int column() {
+    return column;
+  }
+
+  public boolean isFormula() {
+    return formula;
+  }
+
+  /** Whether a result or value is stored. */
+  public boolean hasValue() {
+    return value != null && !value.isEmpty();
+  }
+
+  /** Empty for a member of a shared formula. */
+  public String formulaText() {
+    return formulaText;
+  }
+
+  /** {@code normal}, {@code shared}, {@code array} or {@code dataTable}. */
+  public String formulaKind() {
+    return formulaKind;
+  }
+
+  /** The area of a shared, array or table formula; null for none. */
+  public String formulaArea() {
+    return formulaArea;
+  }
+
+  /** The group of a shared formula; -1 for none. */
+  public int sharedGroup() {
+    return shared;
+  }
+
+  /** The input cell of a data table; null for none. */
+  public String firstInput() {
+    return firstInput;
+  }
+
+  /** The second input cell of a data table; null for none. */
+  public String secondInput() {
+    return secondInput;
+  }
+
+  /** Whether nothing is in it but perhaps a format. */
+  boolean isBlank() {
+    return !formula && !hasValue() && (inline == null || inline.isEmpty());
+  }
+}

@@ -1,0 +1,78 @@
+package fineweight.workbook.xlsx.sheet;
+
+import fineweight.workbook.CellContent;
+import fineweight.workbook.CellLook;
+import fineweight.workbook.ColumnEdit;
+import fineweight.workbook.SheetEdit;
+import fineweight.workbook.WorkbookEdit.ColumnPlace;
+import fineweight.workbook.xlsx.part.CellRef;
+import java.util.function.IntFunction;
+
+/**
+ * One column to fill or to take out.
+ *
+ * @param header null leaves the header cell alone
+ * @param cells null if the column shall be taken out from its header row down
+ */
+public record ColumnTarget(
+    int column,
+    int headerRow,
+    String header,
+    int firstRow,
+    int lastRow,
+    CellLook look,
+    double width,
+    IntFunction<CellContent> cells) {
+
+  /**
+   * @param cells the column's own function, failures marked
+   */
+  public static ColumnTarget fill(
+      SheetEdit sheet, ColumnEdit column, IntFunction<CellContent> cells) {
+    return new ColumnTarget(
+        column.column(),
+        sheet.headerRow(),
+        column.header(),
+        sheet.firstRow(),
+        sheet.lastRow(),
+        column.look() == null ? CellLook.GENERAL : column.look(),
+        column.width(),
+        cells);
+  }
+
+  public static ColumnTarget remove(ColumnPlace place) {
+    return new ColumnTarget(
+        place.column(),
+        place.headerRow(),
+        null,
+        place.headerRow(),
+        CellRef.ROWS - 1,
+        CellLook.GENERAL,
+        0,
+        null);
+  }
+
+  public boolean removes() {
+    return cells == null;
+  }
+
+  /** Null if the cell shall stay as it is. */
+  Wish wish(int row) {
+    if (removes()) {
+      return row >= headerRow ? Wish.GONE : null;
+    }
+    if (row == headerRow) {
+      return header == null ? null : Wish.of(new CellContent.Text(header), null);
+    }
+    if (row < firstRow || row > lastRow) {
+      return null;
+    }
+    CellContent content = cells.apply(row);
+    return content == null ? null : Wish.of(content, look);
+  }
+
+  /** Whether the cell is one of those that the edit speaks of. */
+  public boolean covers(int row) {
+    return row == headerRow || row >= firstRow && row <= lastRow;
+  }
+}

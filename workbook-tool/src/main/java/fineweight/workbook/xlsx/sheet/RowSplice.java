@@ -1,0 +1,276 @@
+package fineweight.workbook.xlsx.sheet;
+
+import fineweight.workbook.CellChange;
+import fineweight.workbook.CellContent;
+import fineweight.workbook.CellPlace;
+import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.xml.StartTag;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Puts our cells into the rows. Everything that is not ours is copied. */
+final class RowSplice {
+  private static final String RECALCULATED = "(recalculated when opened)";
+
+  private final SheetPlan plan;
+  private final Cutting cutting;
+  private final CellSet dropped;
+  private final Consumer<CellChange> changes;
+  private final Outcome outcome;
+  private final CellCompare compare;
+  private final GroupGuard guard;
+  private final List<ColumnTarget> targets;
+  private final Wish[] wishes;
+  private final List<long[]> leavings = new ArrayList<>();
+  private String prefix = "";
+  private CellWriter writer;
+  private CellLooks looks;
+  private RowTag row;
+  private int firstFilled = Integer.MAX_VALUE;
+  private int lastFilled = -1;
+  private int nextRow;
+  private int nextTarget;
+  private boolean openedRow;
+  private boolean keptAny;
+  private boolean justDropped;
+
+  RowSplice(
+      SheetPlan plan,
+      Cutting cutting,
+      CellSet dropped,
+      Consumer<CellChange> changes,
+      Outcome outcome) {
+    this.plan = plan;
+    this.cutting = cutting;
+    this.dropped = dropped;
+    this.changes = changes;
+    this.outcome = outcome;
+    compare = new CellCompare(plan.sheet(), plan.reading());
+    guard = new GroupGuard(plan.sheet());
+    targets = plan.targets();
+    wishes = new Wish[targets.size()];
+    for (ColumnTarget target : targets) {
+      if (!target.removes()) {
+        firstFilled = Math.min(firstFilled, Math.min(target.headerRow(), target.firstRow()));
+        lastFilled = Math.max(lastFilled, Math.max(target.headerRow(), target.lastRow()));
+      }
+    }
+  }
+
+  void begin(String namespacePrefix, ColumnWidths widths) {
+    prefix = namespacePrefix;
+    writer = new CellWriter(plan.sheet(), prefix);
+    looks = new CellLooks(plan.reading().styles(), widths);
+  }
+
+  String tag(String name) {
+    return prefix.isEmpty() ? name : prefix + ":" + name;
+  }
+
+  boolean mayWrite() {
+    return targets.stream().anyMatch(t -> !t.removes());
+  }
+
+  boolean wants(int column) {
+    return plan.concerns(column);
+  }
+
+  void row(RowTag tag) throws IOException, WorkbookRefusal {
+    missingRows(tag.index(), tag.start());
+    row = tag;
+    boolean writes = makeWishes(tag.index());
+    looks.beginRow(tag.style());
+    keptAny = false;
+    justDropped = false;
+    openedRow = tag.empty() && writes;
+    if (writes) {
+      String old = cutting.text(tag.start(), tag.end());
+      String changed = spanned(openedRow ? StartTag.opened(old) : old);
+      if (!changed.equals(old)) {
+        cutting.replace(tag.start(), tag.end(), changed);
+      }
+    }
+    nextRow = tag.index() + 1;
+  }
+
+  private boolean makeWishes(int index) {
+    boolean writes = false;
+    for (int i = 0; i < wishes.length; i++) {
+      wishes[i] = targets.get(i).wish(index);
+      writes |= wishes[i] != null && wishes[i].writes();
+    }
+    nextTarget = 0;
+    return writes;
+  }
+
+  /** The hint of the row's width, if there is one, takes our cells in. */
+  private String spanned(String tag) {
+    String old = StartTag.get(tag, "spans");
+    if (old == null || !old.matches("\\d{1,5}:\\d{1,5}")) {
+      return tag;
+    }
+    int colon = old.indexOf(':');
+    int first = Integer.parseInt(old.substring(0, colon));
+    int last = Integer.parseInt(old.substring(colon + 1));
+    for (int i = 0; i < wishes.length; i++) {
+      if (wishes[i] != null && wishes[i].writes()) {
+        first = Math.min(first, targets.get(i).column() + 1);
+        last = Math.max(last, targets.get(i).column() + 1);
+      }
+    }
+    return StartTag.with(tag, "spans", first + ":" + last);
+  }
+
+  /** Rows that the sheet does not have yet, up to one that it has. */
+  private void missingRows(int before, long position) throws IOException, WorkbookRefusal {
+    for (int i = Math.max(nextRow, firstFilled); i < before && i <= lastFilled; i++) {
+      missingRow(i, position);
+    }
+  }
+
+  private void missingRow(int index, long position) throws IOException, WorkbookRefusal {
+    if (!makeWishes(index)) {
+      return;
+    }
+    cutting.copyToTag(position);
+    cutting.write("<" + tag("row") + " r=\"" + (index + 1) + "\">");
+    row = new RowTag(index, position, position, false, -1);
+    looks.beginRow(-1);
+    ourCellsBefore(Integer.MAX_VALUE, position);
+    cutting.write("</" + tag("row") + ">");
+  }
+
+  private void ourCellsBefore(int column, long position) throws IOException, WorkbookRefusal {
+    for (; nextTarget < wishes.length; nextTarget++) {
+      ColumnTarget target = targets.get(nextTarget);
+      if (target.column() >= column) {
+        return;
+      }
+      Wish wish = wishes[nextTarget];
+      if (wish != null && wish.writes()) {
+        guard.refuseInside(row.index(), target.column());
+        leave();
+        cutting.copyToTag(position);
+        put(target.column(), looks.forNew(target.column(), wish), wish, "", false);
+      }
+    }
+  }
+
+  private void put(int column, int style, Wish wish, String before, boolean wasFormula)
+      throws IOException, WorkbookRefusal {
+    boolean isFormula = wish.content() instanceof CellContent.Formula;
+    cutting.write(writer.cell(row.index(), column, style, wish.content()));
+    outcome.formulaWritten |= isFormula;
+    outcome.formulaGone |= wasFormula;
+    outcome.wrote(row.index(), column);
+    change(column, before, CellCompare.words(wish.content()));
+    looks.passed(style);
+    keptAny = true;
+  }
+
+  private void change(int column, String before, String after) {
+    outcome.touched = true;
+    outcome.changes++;
+    outcome.changed.add(row.index(), column);
+    changes.accept(new CellChange(new CellPlace(plan.sheet(), row.index(), column), before, after));
+  }
+
+  void cell(CellXml cell) throws IOException, WorkbookRefusal {
+    ourCellsBefore(cell.column, cell.start);
+    Wish wish = null;
+    if (nextTarget < wishes.length && targets.get(nextTarget).column() == cell.column) {
+      wish = wishes[nextTarget++];
+    }
+    if (justDropped && !cell.referenced) {
+      throw new WorkbookRefusal(
+          WorkbookRefusal.Kind.UNSUPPORTED,
+          "Cell %s does not say where it stands, so the one before it cannot be taken out."
+              .formatted(new CellPlace(plan.sheet(), cell.row, cell.column)));
+    }
+    justDropped = false;
+    if (wish == null || wish.content() != null && compare.same(cell, wish.content())) {
+      keep(cell);
+    } else if (wish.content() == null) {
+      takeOut(cell);
+    } else {
+      guard.see(cell, true);
+      String before = compare.words(cell);
+      leave();
+      cutting.copyToTag(cell.start);
+      cutting.dropTo(cell.end);
+      put(cell.column, cell.style, wish, before, cell.formula);
+    }
+  }
+
+  private void keep(CellXml cell) throws IOException, WorkbookRefusal {
+    guard.see(cell, false);
+    leave();
+    keptAny = true;
+    outcome.lastKeptColumn = Math.max(outcome.lastKeptColumn, cell.column);
+    looks.passed(cell.style);
+    if (cell.hasValue() && dropped.contains(cell.row, cell.column)) {
+      String before = compare.words(cell);
+      String tag = cutting.text(cell.start, cell.tagEnd);
+      cutting.replace(cell.start, cell.tagEnd, StartTag.without(tag, "t"));
+      cutting.copyToTag(cell.valueStart);
+      cutting.dropTo(cell.valueEnd);
+      change(cell.column, before, RECALCULATED);
+    }
+  }
+
+  private void takeOut(CellXml cell) throws IOException, WorkbookRefusal {
+    guard.see(cell, true);
+    outcome.formulaGone |= cell.formula;
+    outcome.touched = true;
+    if (!cell.isBlank()) {
+      change(cell.column, compare.words(cell), "");
+    }
+    if (cell.referenced) {
+      leavings.add(new long[] {cell.start, cell.end});
+      justDropped = true;
+    } else {
+      leave();
+      cutting.replace(cell.start, cell.end, "<" + tag("c") + "/>");
+      keptAny = true;
+    }
+  }
+
+  /** Drops what was taken out, now that it is clear that the row stays. */
+  private void leave() throws IOException {
+    for (long[] piece : leavings) {
+      cutting.copyToTag(piece[0]);
+      cutting.dropTo(piece[1]);
+    }
+    leavings.clear();
+  }
+
+  void rowEnd(long start, long end) throws IOException, WorkbookRefusal {
+    ourCellsBefore(Integer.MAX_VALUE, start);
+    if (openedRow) {
+      cutting.write("</" + tag("row") + ">");
+    } else if (!leavings.isEmpty() && !keptAny && isBare()) {
+      leavings.clear();
+      cutting.copyToTag(row.start());
+      cutting.dropTo(end);
+    } else {
+      leave();
+    }
+    cutting.settle(end);
+  }
+
+  /** Whether the row says nothing but where it is: then it was ours. */
+  private boolean isBare() {
+    String tag = cutting.text(row.start(), row.end());
+    return StartTag.without(StartTag.without(tag, "r"), "spans").matches("<[^\\s=]*\\s*>");
+  }
+
+  void end(long position) throws IOException, WorkbookRefusal {
+    missingRows(Integer.MAX_VALUE, position);
+  }
+
+  void finish() throws WorkbookRefusal {
+    guard.finish();
+  }
+}

@@ -1,0 +1,76 @@
+package fineweight.workbook.xlsx.sheet;
+
+import fineweight.workbook.SheetLayout.Area;
+import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.part.CellRef;
+import fineweight.workbook.xlsx.xml.DamageException;
+import fineweight.workbook.xlsx.xml.PlainUtf8;
+import fineweight.workbook.xlsx.xml.XmlCursor;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Looks over a whole sheet and refuses what is broken in it. */
+public final class SheetScan implements SheetVisitor {
+  private final String sheet;
+  private final CellReading reading;
+  private final List<Area> merged = new ArrayList<>();
+  private final List<String> tables = new ArrayList<>();
+  private int lastRow = -1;
+  private int lastColumn = -1;
+  private long formulas;
+  private boolean isProtected;
+
+  private SheetScan(String sheet, CellReading reading) {
+    this.sheet = sheet;
+    this.reading = reading;
+  }
+
+  public static SheetFacts scan(String sheet, String part, InputStream raw, CellReading reading)
+      throws IOException, WorkbookRefusal {
+    SheetScan scan = new SheetScan(sheet, reading);
+    SheetWalk.walk(sheet, part, PlainUtf8.of(raw), scan);
+    return new SheetFacts(
+        scan.lastRow,
+        scan.lastColumn,
+        scan.formulas,
+        scan.isProtected,
+        List.copyOf(scan.merged),
+        List.copyOf(scan.tables));
+  }
+
+  @Override
+  public void element(XmlCursor at) {
+    if (at.name().equals("sheetProtection")) {
+      String on = at.attribute("sheet");
+      isProtected = "1".equals(on) || "true".equals(on);
+    }
+  }
+
+  @Override
+  public void child(String parent, XmlCursor at) {
+    if (parent.equals("mergeCells") && at.name().equals("mergeCell")) {
+      Area area = CellRef.area(at.attribute("ref"));
+      if (area == null) {
+        throw new DamageException("sheet \"" + sheet + "\" merges cells that it does not name");
+      }
+      merged.add(area);
+    } else if (parent.equals("tableParts")) {
+      var reader = at.attributes();
+      for (int i = 0; i < reader.getAttributeCount(); i++) {
+        if (reader.getAttributeLocalName(i).equals("id")) {
+          tables.add(reader.getAttributeValue(i));
+        }
+      }
+    }
+  }
+
+  @Override
+  public void cell(CellXml cell) {
+    reading.check(sheet, cell);
+    formulas += cell.formula ? 1 : 0;
+    lastRow = cell.row;
+    lastColumn = Math.max(lastColumn, cell.column);
+  }
+}

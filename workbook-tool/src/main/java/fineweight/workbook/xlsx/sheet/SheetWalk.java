@@ -1,0 +1,230 @@
+package fineweight.workbook.xlsx.sheet;
+
+import fineweight.workbook.CellPlace;
+import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.part.CellRef;
+import fineweight.workbook.xlsx.part.SharedStrings;
+import fineweight.workbook.xlsx.xml.DamageException;
+import fineweight.workbook.xlsx.xml.XmlCursor;
+import java.io.IOException;
+import java.io.InputStream;
+import org.codehaus.stax2.XMLStreamReader2;
+
+/**
+ * Walks over a worksheet part. Rows and cells without a reference are counted on; rows and cells
+ * that occur twice, stand out of order or beyond the limits are refused.
+ */
+public final class SheetWalk {
+  private final String sheet;
+  private final XmlCursor cursor;
+  private final SheetVisitor visitor;
+  private final CellXml cell = new CellXml();
+  private String namespace;
+  private int lastRow = -1;
+  private int lastColumn;
+  private boolean seenRows;
+
+  private SheetWalk(String sheet, XmlCursor cursor, SheetVisitor visitor) {
+    this.sheet = sheet;
+    this.cursor = cursor;
+    this.visitor = visitor;
+  }
+
+  /**
+   * @param utf8 the part's bytes
+   */
+  public static void walk(String sheet, String part, InputStream utf8, SheetVisitor visitor)
+      throws IOException, WorkbookRefusal {
+    try (XmlCursor cursor = new XmlCursor(utf8, part)) {
+      if (!cursor.nextChild() || !cursor.name().equals("worksheet")) {
+        throw new DamageException("part " + part + " is not a worksheet");
+      }
+      new SheetWalk(sheet, cursor, visitor).worksheet();
+    }
+  }
+
+  private void worksheet() throws IOException, WorkbookRefusal {
+    namespace = cursor.namespace();
+    while (cursor.nextChild()) {
+      if (is("sheetData")) {
+        rows();
+      } else {
+        other();
+      }
+      if (visitor.done()) {
+        return;
+      }
+    }
+    cursor.finish();
+  }
+
+  private boolean is(String name) {
+    return cursor.name().equals(name) && cursor.namespace().equals(namespace);
+  }
+
+  private void other() throws IOException, WorkbookRefusal {
+    String name = cursor.name();
+    boolean empty = cursor.isEmptyElement();
+    long end = cursor.end();
+    visitor.element(cursor);
+    while (cursor.nextChild()) {
+      int outer = cursor.depth() - 1;
+      visitor.child(name, cursor);
+      cursor.leave(outer);
+    }
+    visitor.elementEnd(name, empty ? end : cursor.end());
+  }
+
+  private void rows() throws IOException, WorkbookRefusal {
+    if (seenRows) {
+      throw new DamageException("sheet \"" + sheet + "\" has its rows twice");
+    }
+    seenRows = true;
+    boolean empty = cursor.isEmptyElement();
+    long end = cursor.end();
+    visitor.rowsBegin(cursor, empty);
+    while (cursor.nextChild()) {
+      if (is("row")) {
+        row();
+      } else {
+        cursor.skip();
+      }
+      if (visitor.done()) {
+        return;
+      }
+    }
+    visitor.rowsEnd(empty ? end : cursor.start(), empty ? end : cursor.end());
+  }
+
+  private void row() throws IOException, WorkbookRefusal {
+    String reference = cursor.attribute("r");
+    int index = reference == null ? lastRow + 1 : rowNumber(reference) - 1;
+    if (index <= lastRow) {
+      throw new DamageException(
+          "row %d of sheet \"%s\" occurs twice or out of order".formatted(index + 1, sheet));
+    }
+    if (index < 0 || index >= CellRef.ROWS) {
+      throw beyond(reference);
+    }
+    lastRow = index;
+    lastColumn = -1;
+    boolean empty = cursor.isEmptyElement();
+    long end = cursor.end();
+    String format = "1".equals(cursor.attribute("customFormat")) ? cursor.attribute("s") : null;
+    visitor.row(
+        new RowTag(index, cursor.start(), end, empty, format == null ? -1 : number(format)));
+    while (cursor.nextChild()) {
+      if (is("c")) {
+        cell();
+      } else {
+        cursor.skip();
+      }
+    }
+    visitor.rowEnd(empty ? end : cursor.start(), empty ? end : cursor.end());
+  }
+
+  private int rowNumber(String text) {
+    return text.length() > 7 ? beyondRow(text) : number(text);
+  }
+
+  private int beyondRow(String text) {
+    throw beyond(text);
+  }
+
+  private DamageException beyond(String reference) {
+    return new DamageException(
+        "sheet \"%s\" has the cell or row %s, which no sheet has".formatted(sheet, reference));
+  }
+
+  private int number(String text) {
+    try {
+      return Integer.parseInt(text.strip());
+    } catch (NumberFormatException e) {
+      throw new DamageException(
+          "sheet \"%s\" has \"%s\" near row %d where a number must be"
+              .formatted(sheet, text, lastRow + 1),
+          e);
+    }
+  }
+
+  private void cell() throws IOException, WorkbookRefusal {
+    cell.begin(lastRow, lastColumn + 1);
+    cell.referenced = false;
+    attributes();
+    if (cell.column <= lastColumn) {
+      throw new DamageException(
+          "cell " + new CellPlace(sheet, lastRow, cell.column) + " occurs twice or out of order");
+    }
+    lastColumn = cell.column;
+    if (lastColumn >= CellRef.COLUMNS) {
+      throw beyond(CellPlace.letters(lastColumn) + (lastRow + 1));
+    }
+    cell.start = cursor.start();
+    cell.tagEnd = cursor.end();
+    cell.empty = cursor.isEmptyElement();
+    if (visitor.wants(cell.column)) {
+      content();
+    } else {
+      cursor.skip();
+    }
+    cell.end = cell.empty ? cell.tagEnd : cursor.end();
+    visitor.cell(cell);
+  }
+
+  private void attributes() {
+    XMLStreamReader2 reader = cursor.attributes();
+    for (int i = 0; i < reader.getAttributeCount(); i++) {
+      if (!reader.getAttributePrefix(i).isEmpty()) {
+        continue;
+      }
+      switch (reader.getAttributeLocalName(i)) {
+        case "r" -> place(reader.getAttributeValue(i));
+        case "s" -> cell.style = number(reader.getAttributeValue(i));
+        case "t" -> cell.type = reader.getAttributeValue(i);
+        default -> {}
+      }
+    }
+  }
+
+  private void place(String reference) {
+    long place = CellRef.cell(reference);
+    if (place < 0) {
+      throw beyond(reference);
+    }
+    if (CellRef.row(place) != lastRow) {
+      throw new DamageException(
+          "sheet \"%s\" has cell %s in row %d".formatted(sheet, reference, lastRow + 1));
+    }
+    cell.referenced = true;
+    cell.column = CellRef.column(place);
+  }
+
+  private void content() {
+    while (cursor.nextChild()) {
+      switch (cursor.name()) {
+        case "v" -> {
+          cell.valueStart = cursor.start();
+          cell.valueEnd = cursor.end();
+          boolean empty = cursor.isEmptyElement();
+          cell.value = cursor.text();
+          cell.valueEnd = empty ? cell.valueEnd : cursor.end();
+        }
+        case "f" -> formula();
+        case "is" -> cell.inline = SharedStrings.richText(cursor);
+        default -> cursor.skip();
+      }
+    }
+  }
+
+  private void formula() {
+    cell.formula = true;
+    cell.formulaArea = cursor.attribute("ref");
+    cell.firstInput = cursor.attribute("r1");
+    cell.secondInput = cursor.attribute("r2");
+    String group = cursor.attribute("si");
+    String kind = cursor.attribute("t");
+    cell.shared = group == null ? -1 : number(group);
+    cell.formulaKind = kind == null ? "normal" : kind;
+    cell.formulaText = cursor.text();
+  }
+}

@@ -1,0 +1,200 @@
+package fineweight.workbook.xlsx.xml;
+
+import com.fasterxml.aalto.stax.InputFactoryImpl;
+import java.io.Closeable;
+import java.io.InputStream;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import org.codehaus.stax2.XMLStreamReader2;
+
+/**
+ * Reads one XML part element by element, with the byte offsets of each tag. Refuses document type
+ * declarations, entities of its own and deep nesting. The input must be UTF-8 without byte order
+ * mark (see {@link PlainUtf8}).
+ */
+public final class XmlCursor implements Closeable {
+  private static final int DEEPEST = 256;
+  private static final InputFactoryImpl FACTORY = factory();
+
+  private final XMLStreamReader2 reader;
+  private final String part;
+  private int depth;
+
+  public XmlCursor(InputStream utf8, String part) {
+    this.part = part;
+    try {
+      reader = (XMLStreamReader2) FACTORY.createXMLStreamReader(utf8);
+    } catch (XMLStreamException e) {
+      throw notXml(e);
+    }
+  }
+
+  private static InputFactoryImpl factory() {
+    InputFactoryImpl factory = new InputFactoryImpl();
+    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    factory.setProperty(XMLInputFactory.IS_COALESCING, false);
+    factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
+    return factory;
+  }
+
+  /**
+   * Goes to the next start tag, end tag or text.
+   *
+   * @return one of {@link XMLStreamConstants}, END_DOCUMENT at the end
+   */
+  public int next() {
+    try {
+      while (true) {
+        int event = reader.next();
+        switch (event) {
+          case XMLStreamConstants.START_ELEMENT:
+            if (++depth > DEEPEST) {
+              throw new DamageException("part " + part + " is nested too deeply");
+            }
+            return event;
+          case XMLStreamConstants.END_ELEMENT:
+            depth--;
+            return event;
+          case XMLStreamConstants.CHARACTERS,
+          XMLStreamConstants.CDATA,
+          XMLStreamConstants.SPACE,
+          XMLStreamConstants.END_DOCUMENT:
+            return event;
+          case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE:
+            throw new DamageException("part " + part + " declares entities of its own");
+          default:
+            break;
+        }
+      }
+    } catch (XMLStreamException e) {
+      throw notXml(e);
+    }
+  }
+
+  /** Goes to the next start tag; false at the end tag of the element we are in or at the end. */
+  public boolean nextChild() {
+    for (int event = next(); ; event = next()) {
+      if (event == XMLStreamConstants.START_ELEMENT) {
+        return true;
+      }
+      if (event == XMLStreamConstants.END_ELEMENT || event == XMLStreamConstants.END_DOCUMENT) {
+        return false;
+      }
+    }
+  }
+
+  /** Goes to the end tag of the element whose start tag we are at. */
+  public void skip() {
+    leave(depth - 1);
+  }
+
+  /** Goes on until no more than so many elements are open. */
+  public void leave(int outer) {
+    while (depth > outer) {
+      next();
+    }
+  }
+
+  /** Goes to the end of the bytes, so that whoever watches them sees the end. */
+  public void finish() {
+    while (next() != XMLStreamConstants.END_DOCUMENT) {
+      continue;
+    }
+  }
+
+  /** Reads the text up to the end tag of the element we are at; of elements inside too. */
+  public String text() {
+    int outer = depth - 1;
+    String text = "";
+    StringBuilder more = null;
+    while (depth > outer) {
+      int event = next();
+      if (event == XMLStreamConstants.CHARACTERS
+          || event == XMLStreamConstants.CDATA
+          || event == XMLStreamConstants.SPACE) {
+        if (more == null && text.isEmpty()) {
+          text = piece();
+        } else {
+          more = more == null ? new StringBuilder(text) : more;
+          more.append(piece());
+        }
+      }
+    }
+    return more == null ? text : more.toString();
+  }
+
+  /** The text of the event we are at. */
+  public String piece() {
+    return reader.getText();
+  }
+
+  public int depth() {
+    return depth;
+  }
+
+  public String name() {
+    return reader.getLocalName();
+  }
+
+  public String prefix() {
+    String prefix = reader.getPrefix();
+    return prefix == null ? "" : prefix;
+  }
+
+  public String namespace() {
+    String namespace = reader.getNamespaceURI();
+    return namespace == null ? "" : namespace;
+  }
+
+  /** For attributes by number. */
+  public XMLStreamReader2 attributes() {
+    return reader;
+  }
+
+  /** An attribute without namespace; null if absent. */
+  public String attribute(String name) {
+    for (int i = 0; i < reader.getAttributeCount(); i++) {
+      if (name.equals(reader.getAttributeLocalName(i)) && reader.getAttributePrefix(i).isEmpty()) {
+        return reader.getAttributeValue(i);
+      }
+    }
+    return null;
+  }
+
+  public boolean isEmptyElement() {
+    try {
+      return reader.isEmptyElement();
+    } catch (XMLStreamException e) {
+      throw notXml(e);
+    }
+  }
+
+  /** Where the tag that we are at begins. */
+  public long start() {
+    return reader.getLocationInfo().getStartingByteOffset();
+  }
+
+  /** Behind the tag that we are at. */
+  public long end() {
+    try {
+      return reader.getLocationInfo().getEndingByteOffset();
+    } catch (XMLStreamException e) {
+      throw notXml(e);
+    }
+  }
+
+  private DamageException notXml(XMLStreamException e) {
+    return new DamageException("part " + part + " is not valid XML", e);
+  }
+
+  @Override
+  public void close() {
+    try {
+      reader.closeCompletely();
+    } catch (XMLStreamException e) {
+      throw notXml(e);
+    }
+  }
+}

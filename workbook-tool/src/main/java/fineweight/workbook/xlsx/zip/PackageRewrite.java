@@ -1,0 +1,98 @@
+package fineweight.workbook.xlsx.zip;
+
+import fineweight.workbook.WorkbookRefusal;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.zip.ZipEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+
+/**
+ * A new container from an old one: parts that nobody changes are copied as compressed bytes, in
+ * their order; new parts come last. The same input gives the same bytes.
+ */
+public final class PackageRewrite {
+  private static final LocalDateTime FIXED = LocalDateTime.of(1980, 1, 1, 0, 0);
+  private static final int LEVEL = 6;
+
+  private final PackageZip source;
+  private final Map<String, PartContent> replaced = new LinkedHashMap<>();
+  private final Map<String, PartContent> added = new LinkedHashMap<>();
+  private final Set<String> removed = new HashSet<>();
+
+  public PackageRewrite(PackageZip source) {
+    this.source = source;
+  }
+
+  /** Replaces a part, or adds it if there is none of this name. */
+  public void put(String part, PartContent content) {
+    if (source.has(part)) {
+      replaced.put(key(part), content);
+    } else {
+      added.put(part, content);
+    }
+  }
+
+  public void remove(String part) {
+    removed.add(key(part));
+  }
+
+  public boolean isEmpty() {
+    return replaced.isEmpty() && added.isEmpty() && removed.isEmpty();
+  }
+
+  /** Whether a part stays as it is. */
+  public boolean keeps(String part) {
+    return !replaced.containsKey(key(part)) && !removed.contains(key(part));
+  }
+
+  public boolean removes(String part) {
+    return removed.contains(key(part));
+  }
+
+  private static String key(String part) {
+    return part.toLowerCase(Locale.ROOT);
+  }
+
+  public void writeTo(OutputStream out) throws IOException, WorkbookRefusal {
+    ZipArchiveOutputStream zip = new ZipArchiveOutputStream(out);
+    zip.setLevel(LEVEL);
+    for (ZipArchiveEntry entry : source.entries()) {
+      String key = key(entry.getName());
+      if (removed.contains(key)) {
+        continue;
+      }
+      PartContent content = replaced.get(key);
+      if (content == null) {
+        zip.addRawArchiveEntry(new ZipArchiveEntry(entry), source.raw(entry));
+      } else {
+        write(zip, entry.getName(), entry.getTime(), content);
+      }
+    }
+    for (Map.Entry<String, PartContent> each : added.entrySet()) {
+      long time = FIXED.atZone(ZoneId.systemDefault()).toInstant().toEpochMilli();
+      write(zip, each.getKey(), time, each.getValue());
+    }
+    zip.finish();
+    zip.flush();
+  }
+
+  private static void write(ZipArchiveOutputStream zip, String name, long time, PartContent content)
+      throws IOException, WorkbookRefusal {
+    ZipArchiveEntry entry = new ZipArchiveEntry(name);
+    entry.setMethod(ZipEntry.DEFLATED);
+    entry.setTime(time);
+    zip.putArchiveEntry(entry);
+    try (BackgroundStream background = new BackgroundStream(zip)) {
+      content.writeTo(background);
+    }
+    zip.closeArchiveEntry();
+  }
+}
