@@ -2,14 +2,23 @@ package fineweight.workbook.save;
 
 import java.io.IOException;
 import java.io.InputStream;
+<<<<<<< HEAD
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+=======
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.security.DigestInputStream;
+>>>>>>> files
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
+<<<<<<< HEAD
  * What tells whether a file is still the one that was read.
  *
  * @param size in bytes
@@ -30,6 +39,36 @@ public record FileFingerprint(long size, FileTime modified, String sha256) {
     return new FileFingerprint(size, modified, HexFormat.of().formatHex(digest.digest()));
   }
 
+=======
+ * What a file was like at a moment, to notice a change. Immutable.
+ *
+ * @param size in bytes
+ * @param sha256 of the content, in small hexadecimal digits
+ */
+public record FileFingerprint(long size, FileTime modified, String sha256) {
+  /** Reads the whole file. */
+  public static FileFingerprint of(Path file) throws IOException {
+    // The time first: a change during the reading then shows as a later one.
+    FileTime modified = Files.getLastModifiedTime(file);
+    try (InputStream content = Files.newInputStream(file)) {
+      return copying(content, OutputStream.nullOutputStream(), modified);
+    }
+  }
+
+  /** Copies a content and tells what was copied. */
+  static FileFingerprint copying(InputStream from, OutputStream to, FileTime modified)
+      throws IOException {
+    MessageDigest digest = sha256Digest();
+    long size = new DigestInputStream(from, digest).transferTo(to);
+    return new FileFingerprint(size, modified, HexFormat.of().formatHex(digest.digest()));
+  }
+
+  /** Whether the content is the same, whatever the time stamp says. */
+  public boolean sameContent(FileFingerprint other) {
+    return size == other.size && sha256.equals(other.sha256);
+  }
+
+>>>>>>> files
   private static MessageDigest sha256Digest() {
     try {
       return MessageDigest.getInstance("SHA-256");

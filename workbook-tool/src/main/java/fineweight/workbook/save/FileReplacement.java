@@ -1,25 +1,33 @@
 package fineweight.workbook.save;
 
+import fineweight.workbook.WorkbookRefusal;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+
 /** Replaces a file in one step. */
 public interface FileReplacement {
   /** Writes the complete new content to a stream. */
   @FunctionalInterface
   interface Writer {
-    void writeTo(java.io.OutputStream out)
-        throws java.io.IOException, fineweight.workbook.WorkbookRefusal;
+    void writeTo(OutputStream out) throws IOException, WorkbookRefusal;
   }
 
   /** Reads the written copy back and refuses if it is not what was meant. */
   @FunctionalInterface
   interface Check {
-    void check(java.nio.file.Path written)
-        throws java.io.IOException, fineweight.workbook.WorkbookRefusal;
+    void check(Path written) throws IOException, WorkbookRefusal;
   }
 
   /**
+   * Either the new content is in place completely, or this throws and the file is as it was.
+   *
+   * @param target the file; where it is a symbolic link, the file behind it is replaced
+   * @param asRead the file as it was when its content was taken
+   * @param check is given the complete copy before it takes the file's place
    * @return where the former file is kept
+   * @throws WorkbookRefusal if the file is in use, has changed since, or cannot be written
    */
-  java.nio.file.Path replace(
-      java.nio.file.Path target, FileFingerprint asRead, Writer writer, Check check)
-      throws fineweight.workbook.WorkbookRefusal;
+  Path replace(Path target, FileFingerprint asRead, Writer writer, Check check)
+      throws WorkbookRefusal;
 }
