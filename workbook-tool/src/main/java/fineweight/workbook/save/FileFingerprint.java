@@ -2,44 +2,16 @@ package fineweight.workbook.save;
 
 import java.io.IOException;
 import java.io.InputStream;
-<<<<<<< HEAD
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
-=======
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.security.DigestInputStream;
->>>>>>> files
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
-<<<<<<< HEAD
- * What tells whether a file is still the one that was read.
- *
- * @param size in bytes
- * @param sha256 of the whole content, in lower-case hexadecimal digits
- */
-public record FileFingerprint(long size, FileTime modified, String sha256) {
-  public static FileFingerprint of(Path file) throws IOException {
-    FileTime modified = Files.getLastModifiedTime(file);
-    MessageDigest digest = sha256Digest();
-    long size = 0;
-    try (InputStream in = Files.newInputStream(file)) {
-      byte[] piece = new byte[1 << 16];
-      for (int n = in.read(piece); n >= 0; n = in.read(piece)) {
-        digest.update(piece, 0, n);
-        size += n;
-      }
-    }
-    return new FileFingerprint(size, modified, HexFormat.of().formatHex(digest.digest()));
-  }
-
-=======
  * What a file was like at a moment, to notice a change. Immutable.
  *
  * @param size in bytes
@@ -68,7 +40,6 @@ public record FileFingerprint(long size, FileTime modified, String sha256) {
     return size == other.size && sha256.equals(other.sha256);
   }
 
->>>>>>> files
   private static MessageDigest sha256Digest() {
     try {
       return MessageDigest.getInstance("SHA-256");
