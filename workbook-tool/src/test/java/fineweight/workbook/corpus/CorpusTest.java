@@ -106,12 +106,12 @@ class CorpusTest {
     try {
       Planting.plant(original, copy);
     } catch (IOException e) {
-      Files.copy(original, copy);
+      SharedFiles.copy(original, copy);
     }
   }
 
   private RoundTrip.Outcome firstSheet(Path original, Path copy) throws IOException {
-    Files.copy(original, copy);
+    SharedFiles.copy(original, copy);
     Filling filling;
     try (Workbook workbook = Opening.XLSX.open(copy)) {
       String sheet =

@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -32,6 +33,8 @@ final class OwnerCells {
       throws IOException {
     Map<CellPlace, String> cells = new HashMap<>();
     OPCPackage opened = null;
+    // Limits on the ratio would keep an honest file of the corpus out.
+    ZipSecureFile.setMinInflateRatio(0);
     try {
       opened = OPCPackage.open(file.toFile(), PackageAccess.READ);
       XSSFWorkbook book = new XSSFWorkbook(opened);
@@ -58,7 +61,9 @@ final class OwnerCells {
 
   /** Formula and style, and the stored result where it is not a formula. */
   private static String words(XSSFCell cell) {
-    String look = cell.getCellStyle() == null ? "" : cell.getCellStyle().getDataFormatString();
+    // Without a styles part there is no format, which means the general one.
+    String known = cell.getCellStyle() == null ? null : cell.getCellStyle().getDataFormatString();
+    String look = known == null ? "General" : known;
     return cell.getCellType() == CellType.FORMULA
         ? "=" + cell.getCellFormula() + " " + look
         : cell.getCellType() + " " + cell.getRawValue() + " " + text(cell) + " " + look;

@@ -44,6 +44,6 @@ public final class PlantedCopies {
         Files.deleteIfExists(copy);
       }
     }
-    return Files.copy(file, copy);
+    return SharedFiles.copy(file, copy);
   }
 }

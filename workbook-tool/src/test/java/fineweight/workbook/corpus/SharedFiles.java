@@ -20,6 +20,11 @@ public final class SharedFiles {
     return folder;
   }
 
+  /** A copy that may be written, whatever the original's permissions. */
+  public static Path copy(Path file, Path copy) throws IOException {
+    return Files.write(copy, Files.readAllBytes(file));
+  }
+
   /** The files of a folder whose name ends so, by name. */
   public static List<Path> files(Path folder, String ending) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {

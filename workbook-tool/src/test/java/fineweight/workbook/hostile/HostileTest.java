@@ -47,7 +47,7 @@ class HostileTest {
     String must = instructions().get(name);
     assertThat(must).as("a line in the index").isNotNull();
     Path place = Files.createDirectories(folder.resolve("a/b/c")).resolve(name);
-    Files.copy(SharedFiles.folder("hostile").resolve(name), place);
+    SharedFiles.copy(SharedFiles.folder("hostile").resolve(name), place);
     ChildRun run = ChildRun.of(place);
     System.out.println(name + ": " + run.lastLine());
     judge(run, place, must);
@@ -106,7 +106,7 @@ class HostileTest {
 
   private List<String> roundTrip(String name) throws IOException, WorkbookRefusal {
     Path copy = Files.createDirectories(folder.resolve("again")).resolve(name);
-    Files.copy(SharedFiles.folder("hostile").resolve(name), copy);
+    SharedFiles.copy(SharedFiles.folder("hostile").resolve(name), copy);
     Filling filling;
     try (Workbook workbook = Opening.ANY.open(copy)) {
       filling = HostileTrial.filling(workbook);

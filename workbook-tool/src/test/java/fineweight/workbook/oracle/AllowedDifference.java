@@ -77,7 +77,7 @@ enum AllowedDifference {
   OWN_SHEET_LISTED(
       "a sheet of our own stands behind all the owner's, or is taken out again",
       (d, c) ->
-          d.path().startsWith("/workbook/sheets/sheet[")
+          d.path().startsWith("/workbook/sheets[0]/sheet[")
               && c.expected().ownsSheet(d.element().get("name"))
               && (d.is(WORKBOOK, REMOVED) || (d.is(WORKBOOK, ADDED) && d.atEnd()))),
 
@@ -92,6 +92,10 @@ enum AllowedDifference {
   STYLE_APPENDED(
       "a number format that the workbook did not have yet; no older style changes its number",
       (d, c) -> d.role() == STYLES && (d.kind() == PART_NEW || styleAppended(d))),
+
+  STYLES_COMPLETED(
+      "a list of formats that the workbook does without has to be there before one of ours can be",
+      (d, c) -> d.is(STYLES, ADDED) && styleList(d)),
 
   TEXT_APPENDED(
       "new texts behind all old ones; no older text changes its number",
@@ -146,13 +150,16 @@ enum AllowedDifference {
     String[] steps = d.path().split("/");
     String list = steps.length > 2 ? steps[2].replaceAll("\\[.*", "") : "";
     return switch (steps.length) {
-      case 3 ->
-          STYLE_LISTS.contains(list)
-              && ((d.kind() == ATTRIBUTE && at(d, "count"))
-                  || (d.kind() == ADDED && list.equals("numFmts")));
+      case 3 -> STYLE_LISTS.contains(list) && d.kind() == ATTRIBUTE && at(d, "count");
       case 4 -> STYLE_LISTS.contains(list) && d.kind() == ADDED && d.atEnd();
       default -> false;
     };
+  }
+
+  private static boolean styleList(Difference d) {
+    String name = d.after().name();
+    return d.path().equals("/styleSheet/" + name + "[0]")
+        && (STYLE_LISTS.contains(name) || name.equals("cellStyleXfs"));
   }
 
   private static boolean textAppended(Difference d) {

@@ -25,12 +25,14 @@ public final class Oracle {
   private final PackageParts before;
   private final PackageParts after;
   private final Expected expected;
+  private final SheetCells cellsBefore;
   private final List<Difference> found = new ArrayList<>();
 
   private Oracle(PackageParts before, PackageParts after, Expected expected) {
     this.before = before;
     this.after = after;
     this.expected = expected;
+    this.cellsBefore = new SheetCells(before);
   }
 
   /** One sentence for everything that is not as it should be; an empty list is a pass. */
@@ -120,20 +122,11 @@ public final class Oracle {
   }
 
   private boolean hasResult(CellPlace place) throws IOException {
-    return cell(place).child("v").isPresent();
+    return cellsBefore.cell(place).child("v").isPresent();
   }
 
   private boolean isFormula(CellPlace place) throws IOException {
-    return cell(place).child("f").isPresent();
-  }
-
-  private XmlElement cell(CellPlace place) throws IOException {
-    for (PackageParts.Sheet sheet : before.sheets()) {
-      if (sheet.name().equalsIgnoreCase(place.sheet())) {
-        return SheetCells.cell(before.tree(sheet.part()), place);
-      }
-    }
-    return SheetCells.NOTHING;
+    return cellsBefore.cell(place).child("f").isPresent();
   }
 
   private Map<String, PartRole> roles(PackageParts parts) throws IOException {

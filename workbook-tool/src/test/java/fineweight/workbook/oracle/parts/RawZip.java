@@ -30,10 +30,11 @@ public final class RawZip {
   private final Map<String, Entry> entries = new LinkedHashMap<>();
 
   /**
-   * @param time DOS date and time in one number
+   * @param time seconds of the extended time stamp if there is one, else DOS date and time in one
+   *     number
    */
   public record Entry(
-      String name, int method, long crc, long size, int time, long offset, byte[] compressed) {
+      String name, int method, long crc, long size, long time, long offset, byte[] compressed) {
     /** The bytes of the part, its checksum proved. */
     public byte[] content() throws IOException {
       byte[] content = method == 0 ? compressed : inflated();
@@ -130,7 +131,10 @@ public final class RawZip {
     int commentLength = bytes.getShort(at + 32) & 0xffff;
     String name = text(at + 46, nameLength);
     long[] wide = {
-      bytes.getInt(at + 24) & MAX_32, bytes.getInt(at + 20) & MAX_32, bytes.getInt(at + 42) & MAX_32
+      bytes.getInt(at + 24) & MAX_32,
+      bytes.getInt(at + 20) & MAX_32,
+      bytes.getInt(at + 42) & MAX_32,
+      bytes.getInt(at + 12) & MAX_32
     };
     widen(wide, at + 46 + nameLength, extraLength);
     int local = (int) (wide[2] + shift);
@@ -145,18 +149,20 @@ public final class RawZip {
     byte[] compressed = Arrays.copyOfRange(bytes.array(), data, (int) (data + wide[1]));
     int method = bytes.getShort(at + 10) & 0xffff;
     long crc = bytes.getInt(at + 16) & MAX_32;
-    Entry entry = new Entry(name, method, crc, wide[0], bytes.getInt(at + 12), wide[2], compressed);
+    Entry entry = new Entry(name, method, crc, wide[0], wide[3], wide[2], compressed);
     if (byOffset.put(wide[2], entry) != null) {
       throw new IOException("two entries share the bytes of " + name);
     }
     return at + 46 + nameLength + extraLength + commentLength;
   }
 
-  /** Size, compressed size and offset, from the Zip64 extra field where they do not fit. */
+  /** Size, compressed size, offset and time, from the extra fields that know them better. */
   private void widen(long[] wide, int extra, int length) {
     for (int at = extra; at + 4 <= extra + length; ) {
       int id = bytes.getShort(at) & 0xffff;
-      if (id == 1) {
+      if (id == 0x5455 && (bytes.get(at + 4) & 1) != 0) {
+        wide[3] = bytes.getInt(at + 5);
+      } else if (id == 1) {
         int field = at + 4;
         for (int i = 0; i < 3; i++) {
           if (wide[i] == MAX_32) {
