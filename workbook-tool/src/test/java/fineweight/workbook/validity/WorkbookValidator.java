@@ -35,11 +35,4 @@ public final class WorkbookValidator {
     SchemaRules.check(parts, findings);
     return findings;
   }
-
-  /** Faults of the second file that the first does not have: an edit must not add any. */
-  public static List<String> added(Path before, Path after) throws IOException {
-    List<String> added = new ArrayList<>(findings(after));
-    added.removeAll(findings(before));
-    return added;
-  }
 }
