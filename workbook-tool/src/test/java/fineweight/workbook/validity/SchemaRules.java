@@ -1,0 +1,74 @@
+package fineweight.workbook.validity;
+
+import fineweight.workbook.oracle.parts.PackageParts;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLTypeLoader;
+import org.apache.xmlbeans.XmlError;
+import org.apache.xmlbeans.XmlException;
+import org.apache.xmlbeans.XmlObject;
+import org.apache.xmlbeans.XmlOptions;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.SstDocument;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.StyleSheetDocument;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.TableDocument;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.WorkbookDocument;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.WorksheetDocument;
+
+/** The schema itself, as it is compiled into Apache POI. */
+final class SchemaRules {
+  /** What later editions add beside the schema, and white space kept in a text. */
+  private static final List<String> EXTENSIONS =
+      List.of(
+          "http://schemas.openxmlformats.org/markup-compatibility/2006",
+          "http://schemas.microsoft.com/office/",
+          "space@http://www.w3.org/XML/1998/namespace");
+
+  private SchemaRules() {}
+
+  static void check(PackageParts parts, List<String> findings) throws IOException {
+    validate(parts, parts.workbookPart(), WorkbookDocument.Factory::parse, findings);
+    Optional<String> styles = parts.related("styles");
+    if (styles.isPresent()) {
+      validate(parts, styles.get(), StyleSheetDocument.Factory::parse, findings);
+    }
+    Optional<String> texts = parts.related("sharedStrings");
+    if (texts.isPresent()) {
+      validate(parts, texts.get(), SstDocument.Factory::parse, findings);
+    }
+    for (PackageParts.Sheet sheet : parts.sheets()) {
+      if (sheet.isTable()) {
+        validate(parts, sheet.part(), WorksheetDocument.Factory::parse, findings);
+      }
+      for (String table : parts.tables(sheet)) {
+        validate(parts, table, TableDocument.Factory::parse, findings);
+      }
+    }
+  }
+
+  /** How a kind of part is read. */
+  private interface Parser {
+    XmlObject parse(java.io.InputStream part, XmlOptions options) throws XmlException, IOException;
+  }
+
+  private static void validate(
+      PackageParts parts, String part, Parser parser, List<String> findings) throws IOException {
+    byte[] content = parts.zip().entries().get(part).content();
+    List<XmlError> errors = new ArrayList<>();
+    try {
+      XmlOptions options = new XmlOptions(POIXMLTypeLoader.DEFAULT_XML_OPTIONS);
+      XmlObject document = parser.parse(new ByteArrayInputStream(content), options);
+      document.validate(new XmlOptions().setErrorListener(errors));
+    } catch (XmlException e) {
+      findings.add(part + ": " + e.getMessage());
+    }
+    errors.stream()
+        .map(XmlError::getMessage)
+        .filter(each -> EXTENSIONS.stream().noneMatch(each::contains))
+        .map(each -> part + ": " + each)
+        .distinct()
+        .forEach(findings::add);
+  }
+}
