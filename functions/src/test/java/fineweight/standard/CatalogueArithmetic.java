@@ -3,7 +3,6 @@ package fineweight.standard;
 import fineweight.metal.Metal;
 import fineweight.quantity.Fineness;
 import fineweight.quantity.Mass;
-import fineweight.quantity.MassUnit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
@@ -14,7 +13,7 @@ import java.util.Optional;
 final class CatalogueArithmetic {
   private static final BigDecimal ROUNDING = new BigDecimal("0.0006");
   private static final BigDecimal ISSUER_ROUNDING = new BigDecimal("0.0011");
-  private static final BigDecimal SIXTY = new BigDecimal("60");
+  private static final BigDecimal FINE_METAL = new BigDecimal("999");
 
   private CatalogueArithmetic() {}
 
@@ -34,7 +33,10 @@ final class CatalogueArithmetic {
     return standard.specification().composition().unnamedPerMille().compareTo(BigDecimal.ONE) <= 0;
   }
 
-  /** Rounding makes up 0.06 %, at whole parts of an ounce 0.11 %; more must stand in the note. */
+  /**
+   * Rounding makes up 0.06 %; from 999 on, where the issuer counts the whole piece as fine, 0.11 %;
+   * more must stand in the note.
+   */
   static boolean statedFineMassFits(CoinStandard standard) {
     Specification specification = standard.specification();
     Optional<Mass> stated = specification.statedFineMass();
@@ -49,12 +51,9 @@ final class CatalogueArithmetic {
             .subtract(stated.get().grams())
             .abs()
             .divide(stated.get().grams(), MathContext.DECIMAL64);
-    BigDecimal allowed = isPartOfAnOunce(stated.get()) ? ISSUER_ROUNDING : ROUNDING;
+    BigDecimal allowed =
+        fineness.perMille().compareTo(FINE_METAL) >= 0 ? ISSUER_ROUNDING : ROUNDING;
     return share.compareTo(allowed) <= 0
         || standard.evidence().note().toLowerCase(Locale.ROOT).contains("use the fine mass");
-  }
-
-  private static boolean isPartOfAnOunce(Mass mass) {
-    return mass.in(MassUnit.TROY_OUNCE).multiply(SIXTY).stripTrailingZeros().scale() <= 0;
   }
 }

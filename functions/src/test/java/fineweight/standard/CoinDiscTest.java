@@ -52,7 +52,7 @@ class CoinDiscTest {
       solidThickness(standard)
           .filter(
               thickness ->
-                  thickness.compareTo(new BigDecimal("0.45")) < 0
+                  thickness.compareTo(new BigDecimal("0.4")) < 0
                       || thickness.compareTo(new BigDecimal("5")) > 0)
           .ifPresent(thickness -> odd.add(standard.id() + " would be " + thickness + " mm thick"));
     }
