@@ -14,6 +14,9 @@ import java.util.Map;
  * coin can fill are the collector's to strike out.
  */
 public final class DateAndMintSet {
+  /** The catalogue's letters for coins that bear no mark whatever their mint. */
+  private static final String NO_MARK = "-";
+
   private DateAndMintSet() {}
 
   /**
@@ -45,8 +48,12 @@ public final class DateAndMintSet {
     }
     for (Mints.Mark mark : standard.issue().mints().marks()) {
       if (mark.years().map(years -> years.contains(year)).orElse(true)) {
-        List<String> marks = mark.orNone() ? List.of(mark.letters(), "") : List.of(mark.letters());
-        add(entries, standard, year, mark.letters(), marks, all);
+        boolean unmarked = mark.letters().equals(NO_MARK);
+        List<String> marks =
+            unmarked
+                ? List.of("")
+                : mark.orNone() ? List.of(mark.letters(), "") : List.of(mark.letters());
+        add(entries, standard, year, unmarked ? "" : mark.letters(), marks, all);
       }
     }
   }

@@ -81,6 +81,21 @@ class TypeSetFileTest {
   }
 
   @Test
+  void aYearWithoutMarksHasAPlaceForPiecesWithoutOne() {
+    TypeSet set =
+        DateAndMintSet.of(
+            "five cents",
+            List.of(
+                Coins.dollar(
+                    "one", "1941-1942", "P (none) (1941); - (none) (1942); D", "Cu 750", "5")),
+            2026);
+    assertThat(set.entries())
+        .extracting(TypeEntry::name)
+        .containsExactly("1941-P", "1941-D", "1942", "1942-D");
+    assertThat(set.entries().get(2).mints()).containsExactly("");
+  }
+
+  @Test
   void datesOfTwoStandardsAreOnePlaceAndOpenRangesEnd() {
     TypeSet shared =
         DateAndMintSet.of(
