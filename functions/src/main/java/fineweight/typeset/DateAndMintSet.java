@@ -20,6 +20,8 @@ public final class DateAndMintSet {
   private DateAndMintSet() {}
 
   /**
+   * One place for each date and mint.
+   *
    * @param name of the set
    * @param standards the coins of the set, at least one
    * @param lastYear where coins that are still struck end

@@ -32,6 +32,8 @@ public record SetReview(TypeSet set, List<Standing> standings) {
   }
 
   /**
+   * Reviews a collection.
+   *
    * @param pieces the rows that are still in the collection, in the order they came
    */
   public static SetReview of(TypeSet set, List<CollectedPiece> pieces) {

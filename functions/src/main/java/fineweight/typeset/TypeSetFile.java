@@ -23,6 +23,8 @@ public final class TypeSetFile {
   private TypeSetFile() {}
 
   /**
+   * Reads a whole list.
+   *
    * @param setName the name of the set
    * @param fileName the file's name, for messages
    * @param text the file's text, read to its end and not closed
