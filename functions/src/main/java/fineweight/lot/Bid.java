@@ -24,6 +24,8 @@ public record Bid(Optional<LotCost> low, Optional<LotCost> high, String sentence
   }
 
   /**
+   * Finds the highest price for the least and for the most worth.
+   *
    * @param terms what is paid beside the price
    * @param wanted what the lot must earn; a margin is taken of its worth, a markup of its cost
    * @param leastWorth what the pieces bring at least, zero or more

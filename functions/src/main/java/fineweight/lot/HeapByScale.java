@@ -59,22 +59,27 @@ public record HeapByScale(
     US_WARTIME_FIVE_CENTS("United States wartime five cents", "350", "100");
 
     private final String words;
-    private final Fineness silver;
-    private final Mass perDollar;
+    private final String silverPerMille;
+    private final String gramsPerDollar;
 
     Kind(String words, String silver, String gramsPerDollar) {
       this.words = words;
-      this.silver = Fineness.ofPerMille(silver);
-      this.perDollar = Mass.ofGrams(gramsPerDollar);
+      this.silverPerMille = silver;
+      this.gramsPerDollar = gramsPerDollar;
     }
 
     public String words() {
       return words;
     }
 
+    /** The share of silver in their alloy. */
+    public Fineness silver() {
+      return Fineness.ofPerMille(silverPerMille);
+    }
+
     /** The mass of one dollar of face as struck. */
     public Mass perDollar() {
-      return perDollar;
+      return Mass.ofGrams(gramsPerDollar);
     }
   }
 
@@ -86,6 +91,8 @@ public record HeapByScale(
   }
 
   /**
+   * Reckons a heap from its mass and, where it was counted, its face.
+   *
    * @param weighed the mass on the scale, more than zero
    * @param faceDollars the face value, if it was counted, more than zero
    * @throws IllegalArgumentException if one of them is zero or negative
@@ -94,7 +101,7 @@ public record HeapByScale(
     if (weighed.isZero() || faceDollars.filter(face -> face.signum() <= 0).isPresent()) {
       throw new IllegalArgumentException("a heap has a mass and a face of more than zero");
     }
-    FineContent content = new FineContent(Map.of(Metal.SILVER, kind.silver.of(weighed)));
+    FineContent content = new FineContent(Map.of(Metal.SILVER, kind.silver().of(weighed)));
     String start =
         weighed
             + " of "
@@ -103,7 +110,7 @@ public record HeapByScale(
             + round(content.troyOunces(Metal.SILVER), 4)
             + " ozt of silver";
     if (faceDollars.isEmpty()) {
-      BigDecimal dollars = weighed.grams().divide(kind.perDollar.grams(), Decimals.DIVISION);
+      BigDecimal dollars = weighed.grams().divide(kind.perDollar().grams(), Decimals.DIVISION);
       return new HeapByScale(
           content,
           Optional.empty(),
@@ -114,34 +121,21 @@ public record HeapByScale(
               + round(dollars, 2)
               + " dollars if unworn, more if worn");
     }
-    return compared(content, weighed, kind.perDollar.times(faceDollars.get()), start);
+    return compared(content, weighed, kind.perDollar().times(faceDollars.get()), start);
   }
 
   private static HeapByScale compared(
       FineContent content, Mass weighed, Mass struck, String start) {
     BigDecimal ratio = weighed.grams().divide(struck.grams(), Decimals.DIVISION);
     BigDecimal lost = Decimals.normal(BigDecimal.ONE.subtract(ratio).max(BigDecimal.ZERO));
-    if (ratio.compareTo(OVERWEIGHT) > 0) {
+    boolean heavy = ratio.compareTo(OVERWEIGHT) > 0;
+    if (heavy || lost.compareTo(SLICK) > 0) {
       return new HeapByScale(
           content,
           Optional.of(struck),
           Optional.empty(),
-          Finding.TOO_HEAVY,
-          start
-              + "; that face weighs only "
-              + struck
-              + " as struck: count it again, or look for dollars and strange pieces among it");
-    }
-    if (lost.compareTo(SLICK) > 0) {
-      return new HeapByScale(
-          content,
-          Optional.of(struck),
-          Optional.empty(),
-          Finding.TOO_LIGHT,
-          start
-              + "; that face weighs "
-              + struck
-              + " as struck, more than wear explains: count it again, or look for clad pieces");
+          heavy ? Finding.TOO_HEAVY : Finding.TOO_LIGHT,
+          start + doubt(struck, heavy));
     }
     return new HeapByScale(
         content,
@@ -152,6 +146,16 @@ public record HeapByScale(
             + "; against its face it has lost "
             + round(lost.movePointRight(2), 2)
             + " % by wear");
+  }
+
+  private static String doubt(Mass struck, boolean heavy) {
+    return heavy
+        ? "; that face weighs only "
+            + struck
+            + " as struck: count it again, or look for dollars and strange pieces among it"
+        : "; that face weighs "
+            + struck
+            + " as struck, more than wear explains: count it again, or look for clad pieces";
   }
 
   private static String round(BigDecimal value, int places) {

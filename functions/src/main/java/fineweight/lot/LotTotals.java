@@ -56,6 +56,8 @@ public record LotTotals(int pieces, int openRows, Money cost, Sums least, Sums m
   }
 
   /**
+   * Adds up rows.
+   *
    * @param currency of every figure; needed where there is no row
    * @throws org.joda.money.CurrencyMismatchException if a row is in another currency
    */

@@ -33,6 +33,8 @@ public record RunningTotal(Money cost, List<Step> steps, OptionalInt paidAt) {
   }
 
   /**
+   * Adds up rows in the order they were opened.
+   *
    * @param cost zero or more
    * @param worths the worth of each row in the order opened, as the cells show it, zero or more
    * @throws IllegalArgumentException if an amount is negative

@@ -35,6 +35,8 @@ public record SpotTable(List<Line> lines) {
   }
 
   /**
+   * Values the lot at every move.
+   *
    * @param cost of the lot
    * @param rows the curve of each row, made with the spot prices of the day
    * @param moving the metals that move; the others stay at today's spot

@@ -29,7 +29,9 @@ public final class Amounts {
   }
 
   /**
-   * @param percent per cent of the amount; not rounded
+   * A percentage of an amount, not rounded.
+   *
+   * @param percent per cent; may exceed 100
    */
   public static BigMoney percentOf(BigMoney amount, BigDecimal percent) {
     return normal(amount.multipliedBy(percent.movePointLeft(2)));
@@ -60,6 +62,8 @@ public final class Amounts {
   }
 
   /**
+   * Refuses an amount in another currency.
+   *
    * @param name what the amount is, for the message
    * @throws IllegalArgumentException if the amount is in another currency
    */
@@ -71,6 +75,8 @@ public final class Amounts {
   }
 
   /**
+   * The percentage without trailing zeros.
+   *
    * @param name what the percentage is, for the message
    * @throws IllegalArgumentException if it lies outside 0 to 100
    */

@@ -19,6 +19,8 @@ public record Gain(Money money, Optional<BigDecimal> percentOfCost) {
   }
 
   /**
+   * The gain of a worth, or of proceeds, over a cost.
+   *
    * @throws org.joda.money.CurrencyMismatchException if the two are in different currencies
    */
   public static Gain of(Money worth, Money cost) {

@@ -18,6 +18,8 @@ public final class LargestRemainder {
   private LargestRemainder() {}
 
   /**
+   * Splits an amount.
+   *
    * @param amount zero or positive
    * @param weights zero or positive, at least one of them positive; fractions are exact
    * @return one part for each weight, none negative, adding up to the amount
@@ -43,16 +45,22 @@ public final class LargestRemainder {
       remainders.add(share[1]);
       left = left.subtract(share[0]);
     }
-    // The sort is stable: of equal remainders the earlier comes first.
-    IntStream.range(0, whole.size())
-        .boxed()
-        .sorted(Comparator.comparing(remainders::get, Comparator.reverseOrder()))
-        .limit(left.intValueExact())
-        .forEach(i -> shares.set(i, shares.get(i).add(BigInteger.ONE)));
+    handOut(left.intValueExact(), shares, remainders);
     int places = amount.getCurrencyUnit().getDecimalPlaces();
     return shares.stream()
         .map(share -> Money.of(amount.getCurrencyUnit(), new BigDecimal(share, places)))
         .toList();
+  }
+
+  /**
+   * One unit each to the largest remainders; the sort is stable, so of equals the earlier gets it.
+   */
+  private static void handOut(int left, List<BigInteger> shares, List<BigInteger> remainders) {
+    IntStream.range(0, shares.size())
+        .boxed()
+        .sorted(Comparator.comparing(remainders::get, Comparator.reverseOrder()))
+        .limit(left)
+        .forEach(i -> shares.set(i, shares.get(i).add(BigInteger.ONE)));
   }
 
   /** The weights brought to one scale, so that no division rounds. */

@@ -5,6 +5,7 @@ import fineweight.quantity.Decimals;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -44,7 +45,7 @@ public final class ExchangeRates {
    */
   public static Optional<CurrencyUnit> currency(String code) {
     try {
-      return Optional.of(CurrencyUnit.of(code.strip().toUpperCase(java.util.Locale.ROOT)));
+      return Optional.of(CurrencyUnit.of(code.strip().toUpperCase(Locale.ROOT)));
     } catch (IllegalCurrencyException unknown) {
       return Optional.empty();
     }

@@ -5,6 +5,7 @@ import fineweight.money.Amounts;
 import fineweight.quantity.Decimals;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -34,10 +35,7 @@ final class GradeLine {
     for (ListedPrice line : lines) {
       line.grade()
           .ifPresent(
-              grade ->
-                  byGrade
-                      .computeIfAbsent(grade.low(), low -> new java.util.ArrayList<>())
-                      .add(line));
+              grade -> byGrade.computeIfAbsent(grade.low(), low -> new ArrayList<>()).add(line));
     }
     byGrade.forEach((grade, same) -> points.put(grade, choose(same)));
     List<ListedPrice> without = lines.stream().filter(line -> line.grade().isEmpty()).toList();
@@ -105,18 +103,9 @@ final class GradeLine {
     BigDecimal steps = BigDecimal.valueOf(grade.low() - below.getKey());
     BigDecimal all = BigDecimal.valueOf(above.getKey() - below.getKey());
     BigDecimal each = low.getAmount().add(rise.multiply(steps).divide(all, Decimals.DIVISION));
-    Optional<LocalDate> older =
-        below.getValue().line().asOf().isEmpty() || above.getValue().line().asOf().isEmpty()
-            ? Optional.empty()
-            : below
-                .getValue()
-                .line()
-                .asOf()
-                .filter(day -> day.isBefore(above.getValue().line().asOf().get()))
-                .or(() -> above.getValue().line().asOf());
     return new PriceAnswer.Found(
         BigMoney.of(low.getCurrencyUnit(), each),
-        older,
+        older(below.getValue().line().asOf(), above.getValue().line().asOf()),
         "grade "
             + grade.low()
             + lowEnd(grade)
@@ -126,6 +115,11 @@ final class GradeLine {
             + side(above)
             + below.getValue().note()
             + above.getValue().note());
+  }
+
+  /** The earlier of two days; none where one is not known. */
+  private static Optional<LocalDate> older(Optional<LocalDate> one, Optional<LocalDate> other) {
+    return one.flatMap(first -> other.map(second -> first.isBefore(second) ? first : second));
   }
 
   private static String side(Map.Entry<Integer, Point> entry) {

@@ -8,6 +8,7 @@ import fineweight.spot.SpotPrice;
 import fineweight.valuation.Payout;
 import fineweight.valuation.Wear;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.joda.money.BigMoney;
 
 /**
@@ -61,7 +62,7 @@ public record TimesFace(BigDecimal times) {
         times
             .movePointRight(2)
             .divide(meltOfOneDollar(silver, wear), Decimals.DIVISION)
-            .setScale(6, java.math.RoundingMode.HALF_EVEN);
+            .setScale(6, RoundingMode.HALF_EVEN);
     return new Payout.PercentOfMelt(percent);
   }
 

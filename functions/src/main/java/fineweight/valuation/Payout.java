@@ -35,6 +35,8 @@ public sealed interface Payout {
   String words();
 
   /**
+   * Refuses a melt in another currency.
+   *
    * @throws IllegalArgumentException if the payout is quoted in money of another currency than the
    *     melt
    */

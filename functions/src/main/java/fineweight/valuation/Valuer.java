@@ -48,6 +48,8 @@ public final class Valuer {
   }
 
   /**
+   * Values a row of pieces.
+   *
    * @throws IllegalArgumentException if a price, a face value or a payout is in another currency
    *     than the spot prices; convert it first
    */

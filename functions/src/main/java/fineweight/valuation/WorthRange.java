@@ -25,6 +25,8 @@ public record WorthRange(Valuation low, Valuation high, boolean open) {
   }
 
   /**
+   * The range of several valuations of one row.
+   *
    * @param candidates at least one; two or more leave the row open
    * @throws IllegalArgumentException if there is no candidate
    */
