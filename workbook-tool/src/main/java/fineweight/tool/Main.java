@@ -1,0 +1,120 @@
+package fineweight.tool;
+
+import fineweight.refresh.RefreshRefusal;
+import fineweight.settings.SettingException;
+import fineweight.workbook.WorkbookRefusal;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParameterException;
+
+/** The program's entry. */
+@Command(
+    name = "fineweight",
+    mixinStandardHelpOptions = true,
+    version = "fineweight 0.1.0-SNAPSHOT",
+    description = {
+      "What metal is in each coin of a collection, and what is it worth at today's spot?",
+      "Fills the calculated columns of your own inventory workbook and changes nothing else in it."
+    },
+    synopsisSubcommandLabel = "COMMAND")
+public final class Main implements Runnable {
+  private final Surroundings surroundings;
+
+  private Main(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  public static void main(String[] args) {
+    PrintWriter out = writer(System.out);
+    PrintWriter err = writer(System.err);
+    int code = run(args, Surroundings.real(out, err));
+    out.flush();
+    err.flush();
+    System.exit(code);
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(stream, true, StandardCharsets.UTF_8);
+  }
+
+  /** Runs one command and tells the exit code. */
+  static int run(String[] args, Surroundings surroundings) {
+    CommandLine command = commandLine(surroundings);
+    return command.execute(args);
+  }
+
+  static CommandLine commandLine(Surroundings surroundings) {
+    CommandLine command =
+        new CommandLine(new Main(surroundings))
+            .addSubcommand(new RefreshCommand(surroundings))
+            .addSubcommand(new ExplainCommand(surroundings))
+            .addSubcommand(new TakeOutCommand(surroundings))
+            .addSubcommand(new RestoreCommand(surroundings))
+            .addSubcommand(new CommandLine.HelpCommand());
+    Map<String, String> codes = new LinkedHashMap<>();
+    for (ExitCode code : ExitCode.values()) {
+      codes.put(Integer.toString(code.code()), code.meaning());
+    }
+    command.setOut(surroundings.out());
+    command.setErr(surroundings.err());
+    command
+        .getCommandSpec()
+        .usageMessage()
+        .exitCodeListHeading("Exit codes:%n")
+        .exitCodeList(codes);
+    command.setExecutionExceptionHandler((thrown, line, parsed) -> complain(thrown, surroundings));
+    command.setParameterExceptionHandler((thrown, args) -> complain(thrown, surroundings.err()));
+    return command;
+  }
+
+  private static int complain(Exception thrown, Surroundings surroundings) {
+    PrintWriter err = surroundings.err();
+    if (thrown instanceof SettingException setting) {
+      err.println(sentence(setting.getMessage()));
+      return ExitCode.USAGE.code();
+    }
+    if (thrown instanceof WorkbookRefusal refusal) {
+      err.println(sentence(refusal.getMessage()));
+      return ExitCode.of(refusal).code();
+    }
+    if (thrown instanceof RefreshRefusal refusal) {
+      err.println(sentence(refusal.getMessage()));
+      return ExitCode.of(refusal).code();
+    }
+    err.println(
+        "This is a fault of the program and not of your file, which was not changed: "
+            + thrown.getClass().getSimpleName().replace("Exception", "")
+            + " "
+            + thrown.getMessage()
+            + ". Please report it with the command you typed.");
+    return ExitCode.INTERNAL.code();
+  }
+
+  private static int complain(ParameterException thrown, PrintWriter err) {
+    CommandLine line = thrown.getCommandLine();
+    err.println(sentence(thrown.getMessage()));
+    CommandLine.UnmatchedArgumentException.printSuggestions(thrown, err);
+    err.println("See: " + line.getCommandSpec().qualifiedName() + " --help");
+    return ExitCode.USAGE.code();
+  }
+
+  private static String sentence(String words) {
+    return words.matches("(?s).*[.?!]$") ? words : words + ".";
+  }
+
+  /** The bare command says what there is to do next. */
+  @Override
+  public void run() {
+    commandLine(surroundings).usage(surroundings.out());
+    surroundings.out().println();
+    surroundings
+        .out()
+        .println(
+            "Start with: fineweight refresh my-coins.xlsx --dry-run --spot XAG=30.00 --spot XAU=2500.00");
+  }
+}

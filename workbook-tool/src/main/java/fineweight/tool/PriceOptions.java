@@ -1,0 +1,115 @@
+package fineweight.tool;
+
+import fineweight.settings.SettingException;
+import fineweight.settings.SpotFile;
+import fineweight.settings.SpotText;
+import fineweight.spot.SpotPrice;
+import fineweight.spot.SpotPrices;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import picocli.CommandLine.Option;
+
+/**
+ * The options that give prices; an option counts before the file, the file before the workbook's
+ * own spot sheet.
+ */
+final class PriceOptions {
+  @Option(
+      names = "--spot",
+      paramLabel = "METAL=PRICE[/UNIT]",
+      description = {
+        "Price of a metal, such as XAG=30.00 or Cu=9500/t.",
+        "Unit: ozt (taken where none is given for XAU, XAG, XPT, XPD), g, kg, t, lb."
+      })
+  private List<String> spot = new ArrayList<>();
+
+  @Option(
+      names = "--spot-file",
+      paramLabel = "FILE",
+      description = "JSON file with date, currency and prices.")
+  private Path file;
+
+  @Option(
+      names = "--spot-date",
+      paramLabel = "YYYY-MM-DD",
+      description = "Date of the prices given; today if absent.")
+  private String date;
+
+  @Option(
+      names = "--currency",
+      paramLabel = "CODE",
+      description = "ISO 4217 code of the prices; USD if absent.")
+  private String currency;
+
+  @Option(
+      names = "--wear",
+      paramLabel = "PERCENT",
+      description = "Per cent of the metal to take off for wear, 0 to 99.")
+  private BigDecimal wear;
+
+  /**
+   * @param today the day taken where none is given
+   * @throws SettingException if an option cannot be used
+   */
+  SpotPrices prices(LocalDate today) throws SettingException {
+    Optional<SpotPrices> fromFile =
+        file == null ? Optional.empty() : Optional.of(SpotFile.read(file));
+    CurrencyUnit unit =
+        currency != null
+            ? SpotFile.currency(currency, "--currency")
+            : fromFile.map(SpotPrices::currency).orElse(CurrencyUnit.USD);
+    if (fromFile.isPresent() && !fromFile.get().currency().equals(unit)) {
+      throw new SettingException(
+          "--currency "
+              + unit
+              + " does not fit "
+              + file
+              + ", whose prices are in "
+              + fromFile.get().currency());
+    }
+    Map<fineweight.metal.Metal, SpotPrice> prices = new EnumMap<>(fineweight.metal.Metal.class);
+    fromFile.ifPresent(read -> prices.putAll(read.prices()));
+    for (String text : spot) {
+      SpotPrice price = SpotText.parse(text, unit);
+      prices.put(price.metal(), price);
+    }
+    LocalDate day =
+        date != null
+            ? day()
+            : fromFile.filter(read -> spot.isEmpty()).map(SpotPrices::date).orElse(today);
+    return new SpotPrices(unit, day, prices);
+  }
+
+  private LocalDate day() throws SettingException {
+    try {
+      return LocalDate.parse(date);
+    } catch (DateTimeParseException unusable) {
+      throw new SettingException(
+          "--spot-date: \"" + date + "\" is no date; write it as 2026-11-25");
+    }
+  }
+
+  boolean currencyGiven() {
+    return currency != null || file != null;
+  }
+
+  /** The share lost by wear, if it was given. */
+  Optional<BigDecimal> wear() throws SettingException {
+    if (wear == null) {
+      return Optional.empty();
+    }
+    if (wear.signum() < 0 || wear.compareTo(new BigDecimal("99")) > 0) {
+      throw new SettingException(
+          "--wear is a percentage from 0 to 99, not " + wear.toPlainString());
+    }
+    return Optional.of(wear.movePointLeft(2));
+  }
+}
