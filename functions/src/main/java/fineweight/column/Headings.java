@@ -72,14 +72,11 @@ public final class Headings {
     }
   }
 
-  /**
-   * The heading in comparable form: units in brackets and signs do not count, but a lone # does.
-   */
+  /** The heading in comparable form: units in brackets do not count, and # is "no". */
   private static String normal(String heading) {
     String bare =
-        heading.replaceAll("\\([^)]*\\)|\\[[^\\]]*\\]", " ").replace('#', ' ').replace('_', ' ');
-    String normal = Words.normal(bare.replaceAll("[/?%+]", " "));
-    return normal.isEmpty() && heading.contains("#") ? "#" : normal;
+        heading.replaceAll("\\([^)]*\\)|\\[[^\\]]*\\]", " ").replace("#", " no ");
+    return Words.normal(bare.replaceAll("[_/?%+]", " "));
   }
 
   /** What a heading means; empty if it is not understood. */

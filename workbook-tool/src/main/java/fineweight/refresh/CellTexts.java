@@ -3,12 +3,17 @@ package fineweight.refresh;
 import fineweight.column.RowText;
 import fineweight.workbook.Cell;
 import fineweight.workbook.CellValue;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Cells as the text that the reader of clues takes. */
 final class CellTexts {
+  /** The day that has the serial number 0 in the calendar of 1900, from March 1900 on. */
+  private static final LocalDate SERIAL_ZERO = LocalDate.of(1899, 12, 30);
+
   private CellTexts() {}
 
   static RowText row(List<Cell> cells) {
@@ -36,14 +41,25 @@ final class CellTexts {
           : number.value().stripTrailingZeros().toPlainString();
     }
     if (value instanceof CellValue.Date date) {
-      boolean year = date.yearOnly() || date.value().getDayOfYear() == 1;
-      return year
-          ? Integer.toString(date.value().getYear())
-          : date.value().toLocalDate().toString();
+      return date(date);
     }
     if (value instanceof CellValue.Bool bool) {
       return bool.value() ? "yes" : "no";
     }
     return value instanceof CellValue.Error error ? error.code() : "";
+  }
+
+  /**
+   * A number such as 1889 typed into a cell that is formatted as a date shows itself as a day of 1905; no coin was bought
+   * then, and the number is a year.
+   */
+  private static String date(CellValue.Date date) {
+    LocalDate day = date.value().toLocalDate();
+    boolean newYear = day.getDayOfYear() == 1;
+    long serial = ChronoUnit.DAYS.between(SERIAL_ZERO, day);
+    if (!newYear && serial >= 1000 && serial <= 2200) {
+      return Long.toString(serial);
+    }
+    return newYear || date.yearOnly() ? Integer.toString(day.getYear()) : day.toString();
   }
 }

@@ -30,15 +30,18 @@ final class Filling {
   private final MeltFormula melt;
   private final Spot spot;
   private final boolean formulas;
+  private final boolean plain;
 
   /**
    * @param formulas whether money cells hold live formulas, or only values
+   * @param plain whether the file may know no letters beyond its own encoding
    */
-  Filling(ColumnPlan plan, List<ReadRow> read, Spot spot, boolean formulas) {
+  Filling(ColumnPlan plan, List<ReadRow> read, Spot spot, boolean formulas, boolean plain) {
     this.places = plan.places();
     this.spot = spot;
     this.melt = new MeltFormula(spot.prices(), spot.wear());
     this.formulas = formulas;
+    this.plain = plain;
     read.forEach(row -> rows.put(row.row(), row));
     number(read);
   }
@@ -104,7 +107,8 @@ final class Filling {
     }
     return switch (column) {
       case KEY -> number(Optional.of(new BigDecimal(keys.get(row))));
-      case STATE -> text(appraisal.state().label());
+      case STATE ->
+          text(plain ? appraisal.state().plainLabel() : appraisal.state().label());
       case METAL -> text(appraisal.figures().metal());
       case FINENESS -> number(appraisal.figures().fineness().map(Fineness::perMille));
       case GROSS -> number(appraisal.figures().gross().map(Mass::grams));

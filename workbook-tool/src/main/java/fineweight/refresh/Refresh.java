@@ -122,7 +122,7 @@ public final class Refresh {
             used.lastColumn(),
             reader.rows(),
             withKey);
-    Filling filling = new Filling(plan, reader.rows(), spot, !text && !wishes.valuesOnly());
+    Filling filling = new Filling(plan, reader.rows(), spot, !text && !wishes.valuesOnly(), text);
     int headerRow = inventory.table().headerRow();
     int lastRow =
         Math.max(lastRow(reader), inventory.ours().isEmpty() ? headerRow : used.lastRow());
