@@ -58,10 +58,11 @@ final class FormulaReader {
           qualified(sheets);
         }
       } else if (c == '[') {
-        bracketed();
+        boolean here = bracketed().equals("0");
         String sheets = word();
         if (take('!')) {
-          reference(word(), OUTSIDE, OUTSIDE);
+          int sheet = here && sheets.isEmpty() ? Reference.OWN : OUTSIDE;
+          reference(word(), sheet, sheet);
         } else if (!sheets.isEmpty()) {
           at -= sheets.length();
         }
@@ -138,7 +139,7 @@ final class FormulaReader {
     }
     if (bound && one.group(2) != null && one.group(4) != null) {
       add(firstSheet, lastSheet, corner(one, false), corner(one, true));
-    } else if (!word.isEmpty() && !Character.isDigit(word.charAt(0))) {
+    } else if (firstSheet != OUTSIDE && !word.isEmpty() && !Character.isDigit(word.charAt(0))) {
       name(word, firstSheet);
     }
   }

@@ -76,7 +76,7 @@ public final class SharedStrings {
 
   private void add(String text) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    if (filled + bytes.length > BLOCK) {
+    if (blocks.isEmpty() || filled + bytes.length > BLOCK) {
       blocks.add(new byte[Math.max(BLOCK, bytes.length)]);
       filled = 0;
     }

@@ -1,9 +1,10 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.SheetLayout.Area;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.part.CellRef;
+import fineweight.workbook.xlsx.sheet.CellXml;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -27,24 +28,25 @@ final class GroupGuard {
 
   /** Every cell must be shown. */
   void see(CellXml cell, boolean goes) throws WorkbookRefusal {
-    if (cell.formula) {
-      if (cell.formulaKind.equals("shared")) {
+    if (cell.isFormula()) {
+      if (cell.formulaKind().equals("shared")) {
         shared(cell, goes);
-      } else if (!cell.formulaKind.equals("normal")) {
-        Area area = CellRef.area(cell.formulaArea);
-        areas.add(area == null ? new Area(cell.row, cell.column, cell.row, cell.column) : area);
+      } else if (!cell.formulaKind().equals("normal")) {
+        Area area = CellRef.area(cell.formulaArea());
+        areas.add(
+            area == null ? new Area(cell.row(), cell.column(), cell.row(), cell.column()) : area);
       }
     }
     if (goes) {
-      refuseInside(cell.row, cell.column);
+      refuseInside(cell.row(), cell.column());
     }
   }
 
   private void shared(CellXml cell, boolean goes) {
     if (!goes) {
-      membersKept.add(cell.shared);
-    } else if (!cell.formulaText.isEmpty()) {
-      mastersGone.put(cell.shared, new CellPlace(sheet, cell.row, cell.column));
+      membersKept.add(cell.sharedGroup());
+    } else if (!cell.formulaText().isEmpty()) {
+      mastersGone.put(cell.sharedGroup(), new CellPlace(sheet, cell.row(), cell.column()));
     }
   }
 
