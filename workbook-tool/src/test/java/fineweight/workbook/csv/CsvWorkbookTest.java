@@ -367,15 +367,19 @@ class CsvWorkbookTest {
         .isEqualTo(Kind.FILE);
   }
 
-  @Test
-  void copiesALongTableQuickly() throws Exception {
-    String rows = "1921,\"dollar, worn\",26.73\n".repeat(100_000);
-    Path file = file("Year,Coin,Grams\n" + rows);
+  @ParameterizedTest
+  @ValueSource(strings = {"\n", "\r\n", "\r"})
+  void copiesALongTable(String end) throws Exception {
+    StringBuilder rows = new StringBuilder();
+    for (int i = 1; i <= 100_000; i++) {
+      rows.append(i).append(",\"dollar, worn\",26.73").append(end);
+    }
+    Path file = file("Year,Coin,Grams" + end + rows);
 
     SaveResult result = open(file).save(columns(100_000, same(3, HALF)));
 
     assertThat(result.changedCells()).isEqualTo(100_001);
     assertThat(Files.readString(file, StandardCharsets.UTF_8))
-        .isEqualTo("Year,Coin,Grams,Ours\n" + rows.replace("26.73\n", "26.73,0.50\n"));
+        .isEqualTo("Year,Coin,Grams,Ours" + end + rows.toString().replace("26.73", "26.73,0.50"));
   }
 }
