@@ -5,6 +5,7 @@ import fineweight.workbook.xlsx.part.ContentTypes;
 import fineweight.workbook.xlsx.part.Relationships;
 import fineweight.workbook.xlsx.sheet.Outcome;
 import fineweight.workbook.xlsx.zip.PackageRewrite;
+import fineweight.workbook.xlsx.zip.PackageZip;
 import fineweight.workbook.xlsx.zip.PartContent;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -154,7 +155,14 @@ final class Assembly {
     return changedCells;
   }
 
-  PackageRewrite rewrite() {
-    return rewrite;
+  /** Whether every part that stays is there with the same content. */
+  boolean isWholeIn(PackageZip copy) {
+    for (String part : source.zip().parts()) {
+      if (rewrite.keeps(part)
+          && !(copy.has(part) && copy.seal(part).equals(source.zip().seal(part)))) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -11,10 +11,10 @@ import fineweight.workbook.xlsx.sheet.CellReading;
 import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.sheet.WholeSheet;
 import fineweight.workbook.xlsx.style.DraftStyles;
+import fineweight.workbook.xlsx.xml.PlainUtf8;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -43,34 +43,30 @@ final class DraftRun {
           "The name \"%s\" is taken by a sheet that is no table; rename that sheet first."
               .formatted(draft.name()));
     }
-    DraftStyles styles = new DraftStyles(reading.styles());
-    bytes = new DraftPart(draft, styles).xml().getBytes(StandardCharsets.UTF_8);
-    differs = compare(source, reading);
+    byte[] stored = old == null ? null : stored(source);
+    bytes = new DraftPart(draft, new DraftStyles(reading.styles())).bytes(stored);
+    differs = compare(stored, reading);
   }
 
-  private boolean compare(OpenedPackage source, CellReading reading)
-      throws IOException, WorkbookRefusal {
-    Map<Long, CellContent> wanted = wanted();
-    if (old == null) {
-      WholeSheet.compare(draft.name(), null, reading, wanted, changed, changes::add);
-      return true;
+  private byte[] stored(OpenedPackage source) throws IOException {
+    try (InputStream in = PlainUtf8.of(source.zip().xml(old.entry().part()))) {
+      return in.readAllBytes();
     }
-    byte[] stored;
-    try (InputStream in = source.zip().xml(old.entry().part())) {
-      stored = in.readAllBytes();
-    }
+  }
+
+  private boolean compare(byte[] stored, CellReading reading) throws IOException, WorkbookRefusal {
     if (Arrays.equals(stored, bytes)) {
       return false;
     }
-    TreeSet<String> before =
-        WholeSheet.compare(draft.name(), bytes(stored), reading, wanted, changed, changes::add);
-    TreeSet<String> after =
-        WholeSheet.compare(draft.name(), bytes(bytes), reading, wanted, new CellSet(), c -> {});
-    return !changes.isEmpty() || !before.equals(after);
-  }
-
-  private static InputStream bytes(byte[] content) {
-    return new ByteArrayInputStream(content);
+    InputStream before = stored == null ? null : new ByteArrayInputStream(stored);
+    TreeSet<String> extras =
+        WholeSheet.compare(draft.name(), before, reading, wanted(), changed, changes::add);
+    if (stored == null || !changes.isEmpty()) {
+      return true;
+    }
+    InputStream after = new ByteArrayInputStream(bytes);
+    return !extras.equals(
+        WholeSheet.compare(draft.name(), after, reading, wanted(), new CellSet(), c -> {}));
   }
 
   private Map<Long, CellContent> wanted() {

@@ -15,10 +15,13 @@ import fineweight.workbook.xlsx.sheet.SheetPlan;
 import fineweight.workbook.xlsx.style.Styles;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** One edit of one package, thought through before anything is written. */
@@ -31,6 +34,7 @@ final class EditRun {
   private final List<SheetRun> sheets = new ArrayList<>();
   private final List<DraftRun> drafts = new ArrayList<>();
   private final List<OpenedSheet> goneSheets = new ArrayList<>();
+  private Assembly assembly;
 
   EditRun(OpenedPackage source, WorkbookEdit edit) throws IOException, WorkbookRefusal {
     this.source = source;
@@ -144,8 +148,21 @@ final class EditRun {
 
   /** Returns how many cells change. */
   long write(OutputStream out) throws IOException, WorkbookRefusal {
-    Assembly assembly = new Assembly(source, this);
+    assembly = new Assembly(source, this);
     assembly.writeTo(out);
     return assembly.changedCells();
+  }
+
+  /** Whether what was written holds everything that was meant to stay, and the edit. */
+  boolean isIn(Path written, WorkbookEdit edit) throws IOException, WorkbookRefusal {
+    Set<OpenedSheet> compared = new HashSet<>();
+    for (SheetRun each : sheets) {
+      if (each.changes()) {
+        compared.add(each.sheet());
+      }
+    }
+    try (OpenedPackage copy = source.reopen(written, compared)) {
+      return assembly.isWholeIn(copy.zip()) && !new EditRun(copy, edit).changesAnything();
+    }
   }
 }

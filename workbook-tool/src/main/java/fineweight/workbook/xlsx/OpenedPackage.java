@@ -37,7 +37,7 @@ final class OpenedPackage implements Closeable {
   private final SharedStrings strings;
   private final List<OpenedSheet> sheets = new ArrayList<>();
 
-  private OpenedPackage(PackageZip zip) throws IOException, WorkbookRefusal {
+  private OpenedPackage(PackageZip zip, Known known) throws IOException, WorkbookRefusal {
     this.zip = zip;
     types = markup(ContentTypes.PART);
     workbookPart = mainPart();
@@ -46,10 +46,11 @@ final class OpenedPackage implements Closeable {
     workbook = new WorkbookPart(markup(workbookPart), targets);
     Optional<String> style = partOfKind(targets, "styles");
     stylesPart = style.orElse(null);
-    styles = style.isPresent() ? markup(stylesPart) : Markup.of("styles", Styles.MINIMAL);
+    styles = styles();
     strings = strings(partOfKind(targets, "sharedStrings"));
     for (WorkbookPart.Sheet sheet : workbook.sheets()) {
-      sheets.add(sheet(sheet));
+      OpenedSheet before = known.sheet(zip, sheet);
+      sheets.add(before != null ? before : sheet(sheet));
     }
     for (String part : zip.parts()) {
       if (!seen.contains(key(part))) {
@@ -58,10 +59,44 @@ final class OpenedPackage implements Closeable {
     }
   }
 
+  /** Tells of a sheet what is known of it beforehand; null makes it be looked over. */
+  @FunctionalInterface
+  private interface Known {
+    OpenedSheet sheet(PackageZip zip, WorkbookPart.Sheet sheet);
+  }
+
   static OpenedPackage open(Path file) throws IOException, WorkbookRefusal {
+    return open(file, (zip, sheet) -> null);
+  }
+
+  /**
+   * Opens what an edit has written. A sheet with the same bytes as before needs no second look, nor
+   * does one whose cells are compared afterwards; every checksum is checked all the same.
+   *
+   * @param compared sheets whose cells are compared afterwards
+   */
+  OpenedPackage reopen(Path written, Set<OpenedSheet> compared)
+      throws IOException, WorkbookRefusal {
+    return open(
+        written,
+        (copy, sheet) -> {
+          OpenedSheet before = sheet(sheet.name()).orElse(null);
+          if (before == null || !before.entry().part().equals(sheet.part())) {
+            return null;
+          }
+          if (compared.contains(before)) {
+            return new OpenedSheet(sheet, before.facts().withoutFormulas(), before.tables());
+          }
+          boolean same =
+              copy.has(sheet.part()) && copy.seal(sheet.part()).equals(zip.seal(sheet.part()));
+          return same ? new OpenedSheet(sheet, before.facts(), before.tables()) : null;
+        });
+  }
+
+  private static OpenedPackage open(Path file, Known known) throws IOException, WorkbookRefusal {
     PackageZip zip = PackageZip.open(file);
     try {
-      return new OpenedPackage(zip);
+      return new OpenedPackage(zip, known);
     } catch (RuntimeException | Error | IOException | WorkbookRefusal e) {
       zip.close();
       throw e;
@@ -105,6 +140,13 @@ final class OpenedPackage implements Closeable {
 
   private Optional<String> partOfKind(Relationships targets, String kind) {
     return targets.byKind(kind).map(Relationships.Target::part).filter(zip::has);
+  }
+
+  /** Some programs write a list of formats with nothing in it; it is completed when written. */
+  private Markup styles() throws IOException {
+    Markup found = stylesPart == null ? null : markup(stylesPart);
+    boolean filled = found != null && !found.root().children().isEmpty();
+    return filled ? found : Markup.of("styles", Styles.MINIMAL);
   }
 
   private SharedStrings strings(Optional<String> part) throws IOException {

@@ -145,19 +145,13 @@ public final class XlsxWorkbook implements Workbook {
             path,
             fingerprint,
             out -> changed[0] = boundary.runWriting(() -> run.write(out)),
-            written -> check(written, edit));
+            written -> check(run, written, edit));
     return new SaveResult(true, changed[0], backup);
   }
 
   /** Reads the new file back: it must be sound, and the same edit must find nothing to do. */
-  private void check(Path written, WorkbookEdit edit) throws WorkbookRefusal {
-    boolean complete =
-        boundary.run(
-            () -> {
-              try (OpenedPackage copy = OpenedPackage.open(written)) {
-                return !new EditRun(copy, edit).changesAnything();
-              }
-            });
+  private void check(EditRun run, Path written, WorkbookEdit edit) throws WorkbookRefusal {
+    boolean complete = boundary.run(() -> run.isIn(written, edit));
     if (!complete) {
       throw new WorkbookRefusal(
           Kind.UNSUPPORTED,

@@ -35,6 +35,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,7 +46,14 @@ import org.junit.jupiter.api.io.TempDir;
 class XlsxCorpusTest {
   /** Files that must be refused, and what the sentence speaks of. */
   private static final Map<String, String> REFUSED =
-      Map.of("encryptAES.xlsx", "does not begin", "SampleSS.strict.xlsx", "Strict");
+      Map.of(
+          "encryptAES.xlsx",
+          "does not begin",
+          "SampleSS.strict.xlsx",
+          "Strict",
+          // One attribute stands twice in it.
+          "DataValidations-prompt-newlines.xlsx",
+          "not valid XML");
 
   @TempDir Path folder;
 
@@ -134,7 +142,7 @@ class XlsxCorpusTest {
             row ->
                 CellContent.Formula.number(
                     "ROUND(" + (row + 1) + "*2,2)",
-                    new BigDecimal(row).add(BigDecimal.ONE).multiply(BigDecimal.TWO)));
+                    new BigDecimal(row).add(BigDecimal.ONE).multiply(BigDecimal.valueOf(2))));
     return new WorkbookEdit(
         List.of(
             new SheetEdit(
@@ -175,11 +183,12 @@ class XlsxCorpusTest {
   /** Every cell as text: type, value, formula, format. */
   private static TreeMap<String, String> cells(Path file) throws IOException {
     TreeMap<String, String> cells = new TreeMap<>();
+    org.apache.poi.openxml4j.util.ZipSecureFile.setMinInflateRatio(0.001);
     try (Workbook workbook = WorkbookFactory.create(file.toFile(), null, true)) {
       for (Sheet sheet : workbook) {
         for (Row row : sheet) {
           for (Cell cell : row) {
-            if (cell.getCellType() != CellType.BLANK) {
+            if (!isIsoDate(cell) && cell.getCellType() != CellType.BLANK) {
               cells.put(
                   sheet.getSheetName() + "!" + cell.getAddress().formatAsString(), words(cell));
             }
@@ -188,6 +197,11 @@ class XlsxCorpusTest {
       }
     }
     return cells;
+  }
+
+  /** The other reader cannot read these. */
+  private static boolean isIsoDate(Cell cell) {
+    return ((XSSFCell) cell).getCTCell().xmlText().matches("(?s)[^>]* t=\"d\".*");
   }
 
   private static String words(Cell cell) {
@@ -204,14 +218,10 @@ class XlsxCorpusTest {
           default -> type.toString();
         };
     String formula =
-        cell.getCellType() == CellType.FORMULA
-            ? "="
-                + ((org.apache.poi.xssf.usermodel.XSSFCell) cell)
-                    .getCTCell()
-                    .getF()
-                    .getStringValue()
+        cell instanceof XSSFCell own && own.getCTCell().isSetF()
+            ? "=" + ((XSSFCell) cell).getCTCell().getF().getStringValue()
             : "";
-    return value + formula + " style " + cell.getCellStyle().getIndex();
+    return value + formula + " style " + ((XSSFCell) cell).getCTCell().getS();
   }
 
   private static void assertOwnersCellsSame(

@@ -23,18 +23,28 @@ public final class DraftPart {
     writer = new CellWriter(draft.name(), "");
   }
 
-  public String xml() throws WorkbookRefusal {
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n"
-        + "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
-        + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
-        + view()
-        + "<sheetFormatPr defaultRowHeight=\"15\"/>"
-        + columns()
-        + rows()
-        + dropDowns()
-        + links()
-        + "<pageMargins left=\"0.7\" right=\"0.7\" top=\"0.75\" bottom=\"0.75\" header=\"0.3\""
-        + " footer=\"0.3\"/></worksheet>";
+  /**
+   * The sheet's part.
+   *
+   * @param old the part that it takes the place of; null if there is none. What its owner has put
+   *     beside our cells stays.
+   */
+  public byte[] bytes(byte[] old) throws WorkbookRefusal {
+    SheetPieces pieces = old == null ? SheetPieces.fresh() : SheetPieces.of(old);
+    if (old == null) {
+      pieces.put("sheetViews", view());
+      pieces.put("sheetFormatPr", "<sheetFormatPr defaultRowHeight=\"15\"/>");
+      pieces.put(
+          "pageMargins",
+          "<pageMargins left=\"0.7\" right=\"0.7\" top=\"0.75\" bottom=\"0.75\""
+              + " header=\"0.3\" footer=\"0.3\"/>");
+    }
+    pieces.put("dimension", "");
+    pieces.put("cols", columns());
+    pieces.put("sheetData", rows());
+    pieces.put("dataValidations", dropDowns());
+    pieces.put("hyperlinks", links());
+    return pieces.whole();
   }
 
   private String view() {

@@ -90,15 +90,10 @@ final class CutStream extends InputStream {
     return (int) distance;
   }
 
-  /** Copies everything that was read and not cut yet, and the rest of the input. */
+  /** Copies everything that was read and not cut yet; the parser has read to the end. */
   void copyRest(OutputStream out) throws IOException {
     out.write(kept, from, to - from);
-    cut += to - from;
-    from = to;
-    byte[] piece = new byte[1 << 13];
-    for (int n = in.read(piece); n >= 0; n = in.read(piece)) {
-      out.write(piece, 0, n);
-    }
+    advance(to - from);
   }
 
   @Override

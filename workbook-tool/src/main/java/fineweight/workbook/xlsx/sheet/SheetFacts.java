@@ -17,4 +17,9 @@ public record SheetFacts(
     long formulas,
     boolean isProtected,
     List<Area> merged,
-    List<String> tableRelations) {}
+    List<String> tableRelations) {
+  /** The same for a pass that need not look at formulas. */
+  public SheetFacts withoutFormulas() {
+    return new SheetFacts(lastRow, lastColumn, 0, isProtected, merged, tableRelations);
+  }
+}

@@ -1,5 +1,6 @@
 package fineweight.workbook.xlsx.xml;
 
+import com.fasterxml.aalto.UncheckedStreamException;
 import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.Closeable;
 import java.io.InputStream;
@@ -68,7 +69,7 @@ public final class XmlCursor implements Closeable {
             break;
         }
       }
-    } catch (XMLStreamException e) {
+    } catch (XMLStreamException | UncheckedStreamException e) {
       throw notXml(e);
     }
   }
@@ -127,7 +128,11 @@ public final class XmlCursor implements Closeable {
 
   /** The text of the event we are at. */
   public String piece() {
-    return reader.getText();
+    try {
+      return reader.getText();
+    } catch (UncheckedStreamException e) {
+      throw notXml(e);
+    }
   }
 
   public int depth() {
@@ -185,7 +190,7 @@ public final class XmlCursor implements Closeable {
     }
   }
 
-  private DamageException notXml(XMLStreamException e) {
+  private DamageException notXml(Exception e) {
     return new DamageException("part " + part + " is not valid XML", e);
   }
 

@@ -44,17 +44,9 @@ public final class PackageRewrite {
     removed.add(key(part));
   }
 
-  public boolean isEmpty() {
-    return replaced.isEmpty() && added.isEmpty() && removed.isEmpty();
-  }
-
   /** Whether a part stays as it is. */
   public boolean keeps(String part) {
     return !replaced.containsKey(key(part)) && !removed.contains(key(part));
-  }
-
-  public boolean removes(String part) {
-    return removed.contains(key(part));
   }
 
   private static String key(String part) {
@@ -84,15 +76,19 @@ public final class PackageRewrite {
     zip.flush();
   }
 
+  /**
+   * Packs a part in memory before it is written, so that its head can tell its size: then the entry
+   * is the same whether it was packed now or is copied by a later run.
+   */
   private static void write(ZipArchiveOutputStream zip, String name, long time, PartContent content)
       throws IOException, WorkbookRefusal {
+    PackedPart packed = PackedPart.of(content, LEVEL);
     ZipArchiveEntry entry = new ZipArchiveEntry(name);
     entry.setMethod(ZipEntry.DEFLATED);
     entry.setTime(time);
-    zip.putArchiveEntry(entry);
-    try (BackgroundStream background = new BackgroundStream(zip)) {
-      content.writeTo(background);
-    }
-    zip.closeArchiveEntry();
+    entry.setSize(packed.size());
+    entry.setCrc(packed.checksum());
+    entry.setCompressedSize(packed.packedSize());
+    zip.addRawArchiveEntry(entry, packed.content());
   }
 }

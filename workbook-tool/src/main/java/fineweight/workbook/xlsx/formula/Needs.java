@@ -1,0 +1,17 @@
+package fineweight.workbook.xlsx.formula;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * All that a formula looks at.
+ *
+ * @param areas those behind its defined names and table columns included
+ * @param names the defined names it uses, known or not, in lower case
+ */
+record Needs(List<Reference> areas, Set<String> names) {
+  Needs {
+    areas = List.copyOf(areas);
+    names = Set.copyOf(names);
+  }
+}
