@@ -1,6 +1,7 @@
 package fineweight.workbook.corpus;
 
 import fineweight.workbook.Workbooks;
+import fineweight.workbook.open.AnyWorkbook;
 import fineweight.workbook.save.SafeSave;
 import fineweight.workbook.xlsx.XlsxWorkbook;
 
@@ -10,7 +11,7 @@ public final class Opening {
   public static final Workbooks XLSX = file -> XlsxWorkbook.open(file, SafeSave.onDisk());
 
   /** Any kind of file, told by its content. */
-  public static final Workbooks ANY = XLSX;
+  public static final Workbooks ANY = AnyWorkbook.of(XLSX::open, SafeSave.onDisk());
 
   private Opening() {}
 }
