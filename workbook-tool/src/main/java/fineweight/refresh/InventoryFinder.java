@@ -10,6 +10,7 @@ import fineweight.workbook.CellPlace;
 import fineweight.workbook.FileFormat;
 import fineweight.workbook.SheetSummary;
 import fineweight.workbook.Workbook;
+import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookRefusal;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -65,6 +66,26 @@ final class InventoryFinder {
     return finder
         .find(sample, new HashSet<>(ours.values()))
         .map(table -> new Found(sheet, table, lastRow - table.headerRow(), ours));
+  }
+
+  /** Our columns in a text table, which has no names that mark them. */
+  List<WorkbookEdit.ColumnPlace> columnsInText() throws WorkbookRefusal {
+    List<WorkbookEdit.ColumnPlace> places = new ArrayList<>();
+    for (SheetSummary sheet : workbook.sheets()) {
+      List<RowText> sample = new ArrayList<>();
+      workbook.read(sheet.name(), column -> true, LAST_SAMPLE_ROW, cells -> add(sample, cells));
+      for (RowText row : sample) {
+        Map<CalculatedColumn, Integer> ours = byHeading(List.of(row));
+        ours.values()
+            .forEach(
+                column ->
+                    places.add(new WorkbookEdit.ColumnPlace(sheet.name(), row.row(), column)));
+        if (!ours.isEmpty()) {
+          break;
+        }
+      }
+    }
+    return places;
   }
 
   private static void add(List<RowText> sample, List<Cell> cells) {

@@ -194,6 +194,9 @@ public final class Refresh {
     List<NamedCell> names = workbook.names();
     OurMarks marks = OurMarks.read(names);
     List<WorkbookEdit.ColumnPlace> columns = new ArrayList<>();
+    if (workbook.format() == FileFormat.CSV) {
+      columns.addAll(new InventoryFinder(workbook, marks).columnsInText());
+    }
     for (Map.Entry<CalculatedColumn, CellPlace> entry : marks.columns().entrySet()) {
       CellPlace place = entry.getValue();
       columns.add(new WorkbookEdit.ColumnPlace(place.sheet(), place.row(), place.column()));

@@ -93,8 +93,15 @@ final class Totals {
     return withoutCost;
   }
 
-  /** Cost by currency; the empty code where none is written. */
+  /**
+   * Cost by currency; the empty code where none is written anywhere. Where some rows name one
+   * currency and others none ("$22" beside "22"), all are of that one.
+   */
   Map<String, BigDecimal> costs() {
-    return costs;
+    if (costs.size() != 2 || !costs.containsKey("")) {
+      return costs;
+    }
+    BigDecimal sum = costs.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    return Map.of(costs.keySet().stream().filter(code -> !code.isEmpty()).findFirst().get(), sum);
   }
 }
