@@ -126,7 +126,14 @@ public final class Refresh {
             used.lastColumn(),
             reader.rows(),
             withKey);
-    Filling filling = new Filling(plan, reader.rows(), spot, !text && !wishes.valuesOnly(), text);
+    Filling filling =
+        new Filling(
+            plan,
+            reader.rows(),
+            spot,
+            inventory.table().first(InputColumn.COUNTRY).isPresent(),
+            !text && !wishes.valuesOnly(),
+            text);
     int headerRow = inventory.table().headerRow();
     int lastRow =
         Math.max(lastRow(reader), inventory.ours().isEmpty() ? headerRow : used.lastRow());

@@ -34,7 +34,7 @@ final class Reporting {
   }
 
   RefreshReport report(long changedCells, Optional<Path> backup) {
-    Totals totals = new Totals(melt);
+    Totals totals = new Totals(melt, spot.prices().currency().getCode());
     List<RefreshReport.OpenRow> open = new ArrayList<>();
     for (ReadRow row : reader.rows()) {
       if (row.isCoin()) {

@@ -82,7 +82,7 @@ final class ReviewSheet {
             DraftCell.text(
                 open.isEmpty()
                     ? "Nothing is open."
-                    : "Choose an answer in the yellow-framed cells and refresh: the answer stays with the piece, and the row leaves this sheet.",
+                    : "Choose an answer in the framed cells and refresh: the answer stays with the piece, and the row leaves this sheet.",
                 Kind.REMARK)));
     List<DraftCell> headings = new ArrayList<>();
     for (String heading :
@@ -105,7 +105,7 @@ final class ReviewSheet {
         name,
         false,
         rows,
-        Map.of(0, 10.0, 1, 10.0, 2, 40.0, 3, 60.0, 4, 11.0, 5, 34.0, 6, 44.0, 7, 44.0, 8, 44.0),
+        Map.of(0, 10.0, 1, 10.0, 2, 46.0, 3, 90.0, 4, 11.0, 5, 34.0, 6, 44.0, 7, 44.0, 8, 44.0),
         FIRST_ROW,
         dropDowns);
   }
@@ -123,12 +123,9 @@ final class ReviewSheet {
             SheetReference.of(place).replace("$", "")));
     line.add(
         new DraftCell(
-            new CellContent.Text(Reporting.words(appraisal)),
-            new CellLook("", true),
-            Kind.PLAIN,
-            ""));
+            new CellContent.Text(Reporting.words(appraisal)), CellLook.GENERAL, Kind.PLAIN, ""));
     String note = appraisal.notes().isEmpty() ? "" : appraisal.notes().get(0);
-    line.add(new DraftCell(new CellContent.Text(note), new CellLook("", true), Kind.PLAIN, ""));
+    line.add(new DraftCell(new CellContent.Text(note), CellLook.GENERAL, Kind.PLAIN, ""));
     line.add(DraftCell.of(new CellContent.Number(open.atStake()), CellLook.number("#,##0.00")));
     line.add(new DraftCell(CellContent.EMPTY, CellLook.GENERAL, Kind.INPUT, ""));
     choices(appraisal, line);
