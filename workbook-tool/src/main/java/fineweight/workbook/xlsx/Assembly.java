@@ -3,7 +3,7 @@ package fineweight.workbook.xlsx;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.part.ContentTypes;
 import fineweight.workbook.xlsx.part.Relationships;
-import fineweight.workbook.xlsx.sheet.Outcome;
+import fineweight.workbook.xlsx.splice.Outcome;
 import fineweight.workbook.xlsx.zip.PackageRewrite;
 import fineweight.workbook.xlsx.zip.PackageZip;
 import fineweight.workbook.xlsx.zip.PartContent;

@@ -3,6 +3,7 @@ package fineweight.workbook.xlsx;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.WorkbookRefusal.Kind;
 import fineweight.workbook.xlsx.xml.DamageException;
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
@@ -45,7 +46,7 @@ final class Boundary {
       throw e.thrown;
     } catch (DamageException e) {
       throw damaged(e.getMessage(), e);
-    } catch (ZipException | CharacterCodingException e) {
+    } catch (ZipException | CharacterCodingException | EOFException e) {
       throw damaged("a part of it cannot be unpacked", e);
     } catch (IOException e) {
       if (hasCause(e, DamageException.class)) {
@@ -108,6 +109,11 @@ final class Boundary {
       }
     }
     return false;
+  }
+
+  private WorkbookRefusal unreadable(IOException e) {
+    return new WorkbookRefusal(
+        Kind.FILE, "The file %s cannot be read or written (%s).".formatted(name(), words(e)), e);
   }
 
   private static String words(IOException e) {

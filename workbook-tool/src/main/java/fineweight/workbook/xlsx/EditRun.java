@@ -5,15 +5,19 @@ import fineweight.workbook.ColumnEdit;
 import fineweight.workbook.NamedCell;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetEdit;
+import fineweight.workbook.SheetSummary.Visibility;
 import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookEdit.ColumnPlace;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.draft.WholeSheet;
 import fineweight.workbook.xlsx.part.WorkbookEdits;
 import fineweight.workbook.xlsx.sheet.CellReading;
-import fineweight.workbook.xlsx.sheet.ColumnTarget;
-import fineweight.workbook.xlsx.sheet.SheetPlan;
+import fineweight.workbook.xlsx.sheet.CellSet;
+import fineweight.workbook.xlsx.splice.ColumnTarget;
+import fineweight.workbook.xlsx.splice.SheetPlan;
 import fineweight.workbook.xlsx.style.Styles;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -50,6 +54,7 @@ final class EditRun {
     for (String name : edit.removals().sheets()) {
       source.sheet(name).ifPresent(goneSheets::add);
     }
+    refuseNothingToSee(edit);
     for (SheetDraft draft : edit.drafts()) {
       drafts.add(new DraftRun(source, draft, reading));
     }
@@ -68,6 +73,20 @@ final class EditRun {
         source.zip(),
         sheet,
         new SheetPlan(sheet.name(), sheet.entry().part(), sheet.facts(), columns, reading));
+  }
+
+  /** An office refuses a workbook without any sheet to look at. */
+  private void refuseNothingToSee(WorkbookEdit edit) throws WorkbookRefusal {
+    boolean visible = edit.drafts().stream().anyMatch(d -> !d.hidden());
+    for (OpenedSheet each : source.sheets()) {
+      visible |= each.entry().visibility() == Visibility.VISIBLE && !goneSheets.contains(each);
+    }
+    if (!visible && !goneSheets.isEmpty()) {
+      throw new WorkbookRefusal(
+          WorkbookRefusal.Kind.NO_ROOM,
+          "The sheet \"%s\" is the last visible one and stays; add or show another sheet first."
+              .formatted(goneSheets.get(0).name()));
+    }
   }
 
   private void fill(WorkbookEdit edit) throws WorkbookRefusal {
@@ -144,13 +163,26 @@ final class EditRun {
       }
     }
     drafts.forEach(d -> d.changes().forEach(changes));
+    gone(changes);
+  }
+
+  private void gone(Consumer<CellChange> changes) throws IOException, WorkbookRefusal {
+    for (OpenedSheet each : goneSheets) {
+      if (each.entry().isTable()) {
+        try (InputStream in = source.zip().xml(each.entry().part())) {
+          WholeSheet.compare(each.name(), in, reading, Map.of(), new CellSet(), changes);
+        }
+      }
+    }
   }
 
   /** Returns how many cells change. */
   long write(OutputStream out) throws IOException, WorkbookRefusal {
     assembly = new Assembly(source, this);
     assembly.writeTo(out);
-    return assembly.changedCells();
+    long[] gone = new long[1];
+    gone(c -> gone[0]++);
+    return assembly.changedCells() + gone[0];
   }
 
   /** Whether what was written holds everything that was meant to stay, and the edit. */

@@ -6,7 +6,7 @@ import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.formula.Vocabulary;
 import fineweight.workbook.xlsx.part.TablePart;
 import fineweight.workbook.xlsx.sheet.CellSet;
-import fineweight.workbook.xlsx.sheet.ColumnTarget;
+import fineweight.workbook.xlsx.splice.ColumnTarget;
 import fineweight.workbook.xlsx.xml.Element;
 import java.io.IOException;
 import java.io.InputStream;

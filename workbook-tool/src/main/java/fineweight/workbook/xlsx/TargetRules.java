@@ -5,7 +5,7 @@ import fineweight.workbook.SheetLayout.Area;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.part.CellRef;
 import fineweight.workbook.xlsx.part.TablePart;
-import fineweight.workbook.xlsx.sheet.ColumnTarget;
+import fineweight.workbook.xlsx.splice.ColumnTarget;
 import java.util.List;
 
 /** Where columns may be put. */

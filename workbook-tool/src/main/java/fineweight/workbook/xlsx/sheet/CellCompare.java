@@ -18,7 +18,8 @@ public final class CellCompare {
     this.reading = reading;
   }
 
-  boolean same(CellXml cell, CellContent wanted) {
+  /** Whether content and kind are the same; the format does not count. */
+  public boolean same(CellXml cell, CellContent wanted) {
     if (wanted instanceof CellContent.Formula formula) {
       return cell.formula
           && cell.formulaKind.equals("normal")
@@ -59,7 +60,7 @@ public final class CellCompare {
   }
 
   /** The cell as it shows itself; a formula begins with {@code =}, its result in brackets. */
-  String words(CellXml cell) {
+  public String words(CellXml cell) {
     String value = words(reading.value(sheet, cell));
     if (!cell.formula) {
       return value;
@@ -87,6 +88,7 @@ public final class CellCompare {
     return value instanceof CellValue.Error error ? error.code() : "";
   }
 
+  /** What a cell with that content will show. */
   public static String words(CellContent content) {
     if (content instanceof CellContent.Text text) {
       return text.value();

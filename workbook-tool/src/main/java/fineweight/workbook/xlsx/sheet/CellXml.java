@@ -47,6 +47,41 @@ public final class CellXml {
     return column;
   }
 
+  /** Whether the cell says itself where it stands. */
+  public boolean referenced() {
+    return referenced;
+  }
+
+  /** The number of its format. */
+  public int style() {
+    return style;
+  }
+
+  /** Where its start tag begins. */
+  public long start() {
+    return start;
+  }
+
+  /** Behind its start tag. */
+  public long tagEnd() {
+    return tagEnd;
+  }
+
+  /** Behind its end tag. */
+  public long end() {
+    return end;
+  }
+
+  /** Where its value element begins. */
+  public long valueStart() {
+    return valueStart;
+  }
+
+  /** Behind its value element. */
+  public long valueEnd() {
+    return valueEnd;
+  }
+
   public boolean isFormula() {
     return formula;
   }
@@ -87,7 +122,7 @@ public final class CellXml {
   }
 
   /** Whether nothing is in it but perhaps a format. */
-  boolean isBlank() {
+  public boolean isBlank() {
     return !formula && !hasValue() && (inline == null || inline.isEmpty());
   }
 }

@@ -110,7 +110,9 @@ public final class SheetWalk {
     lastColumn = -1;
     boolean empty = cursor.isEmptyElement();
     long end = cursor.end();
-    String format = "1".equals(cursor.attribute("customFormat")) ? cursor.attribute("s") : null;
+    String custom = cursor.attribute("customFormat");
+    boolean formatted = "1".equals(custom) || "true".equals(custom);
+    String format = formatted ? cursor.attribute("s") : null;
     visitor.row(
         new RowTag(index, cursor.start(), end, empty, format == null ? -1 : number(format)));
     while (cursor.nextChild()) {

@@ -1,2 +1,2 @@
-/** One worksheet part: walked cell by cell, read, and rewritten by cutting at cell borders. */
+/** One worksheet part: walked cell by cell, read, compared with what it shall hold. */
 package fineweight.workbook.xlsx.sheet;

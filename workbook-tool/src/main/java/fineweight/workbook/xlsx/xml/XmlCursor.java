@@ -2,8 +2,14 @@ package fineweight.workbook.xlsx.xml;
 
 import com.fasterxml.aalto.UncheckedStreamException;
 import com.fasterxml.aalto.stax.InputFactoryImpl;
+import java.io.CharConversionException;
 import java.io.Closeable;
+import java.io.EOFException;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.util.zip.ZipException;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -190,7 +196,17 @@ public final class XmlCursor implements Closeable {
     }
   }
 
+  /** Trouble with the disk must not be called damage. */
   private DamageException notXml(Exception e) {
+    Throwable cause = e instanceof XMLStreamException x ? x.getNestedException() : e.getCause();
+    boolean damage =
+        cause instanceof CharConversionException
+            || cause instanceof CharacterCodingException
+            || cause instanceof ZipException
+            || cause instanceof EOFException;
+    if (cause instanceof IOException trouble && !damage) {
+      throw new UncheckedIOException(trouble);
+    }
     return new DamageException("part " + part + " is not valid XML", e);
   }
 

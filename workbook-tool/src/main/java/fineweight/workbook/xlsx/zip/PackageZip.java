@@ -29,14 +29,7 @@ public final class PackageZip implements Closeable {
 
   public static PackageZip open(Path file) throws IOException {
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] start = in.readNBytes(4);
-      if (start.length < 4
-          || start[0] != 'P'
-          || start[1] != 'K'
-          || start[2] != 3
-          || start[3] != 4) {
-        throw new DamageException("it does not begin as a workbook of this kind does");
-      }
+      checkStart(in.readNBytes(4));
     }
     ZipFile zip = openZip(file);
     try {
@@ -46,6 +39,15 @@ public final class PackageZip implements Closeable {
     } catch (RuntimeException | IOException e) {
       zip.close();
       throw e;
+    }
+  }
+
+  private static void checkStart(byte[] start) {
+    if (start.length == 4 && start[0] == (byte) 0xD0 && start[1] == (byte) 0xCF) {
+      throw new DamageException("it is an older (.xls) or an encrypted workbook");
+    }
+    if (start.length < 4 || start[0] != 'P' || start[1] != 'K' || start[2] != 3 || start[3] != 4) {
+      throw new DamageException("it does not begin as a workbook of this kind does");
     }
   }
 

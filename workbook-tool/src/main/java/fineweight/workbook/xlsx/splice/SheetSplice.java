@@ -1,9 +1,12 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.SheetLayout.Area;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.part.CellRef;
+import fineweight.workbook.xlsx.sheet.CellXml;
+import fineweight.workbook.xlsx.sheet.RowTag;
+import fineweight.workbook.xlsx.sheet.SheetVisitor;
 import fineweight.workbook.xlsx.xml.StartTag;
 import fineweight.workbook.xlsx.xml.XmlCursor;
 import java.io.IOException;

@@ -1,6 +1,7 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.SheetLayout.Area;
+import fineweight.workbook.xlsx.sheet.SheetFacts;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;

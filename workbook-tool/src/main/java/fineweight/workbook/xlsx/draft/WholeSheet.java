@@ -1,9 +1,15 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.draft;
 
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.sheet.CellCompare;
+import fineweight.workbook.xlsx.sheet.CellReading;
+import fineweight.workbook.xlsx.sheet.CellSet;
+import fineweight.workbook.xlsx.sheet.CellXml;
+import fineweight.workbook.xlsx.sheet.SheetVisitor;
+import fineweight.workbook.xlsx.sheet.SheetWalk;
 import fineweight.workbook.xlsx.xml.PlainUtf8;
 import fineweight.workbook.xlsx.xml.XmlCursor;
 import java.io.IOException;
@@ -72,10 +78,10 @@ public final class WholeSheet implements SheetVisitor {
 
   @Override
   public void cell(CellXml cell) {
-    CellContent wanted = missing.remove(key(cell.row, cell.column));
+    CellContent wanted = missing.remove(key(cell.row(), cell.column()));
     CellContent content = wanted == null ? CellContent.EMPTY : wanted;
     if (!compare.same(cell, content)) {
-      change(cell.row, cell.column, compare.words(cell), content);
+      change(cell.row(), cell.column(), compare.words(cell), content);
     }
   }
 

@@ -1,4 +1,4 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.xlsx.part.CellRef;
 import fineweight.workbook.xlsx.xml.StartTag;

@@ -1,7 +1,11 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.CellChange;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.sheet.CellReading;
+import fineweight.workbook.xlsx.sheet.CellSet;
+import fineweight.workbook.xlsx.sheet.SheetFacts;
+import fineweight.workbook.xlsx.sheet.SheetWalk;
 import fineweight.workbook.xlsx.xml.PlainUtf8;
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,9 +1,14 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.sheet.CellCompare;
+import fineweight.workbook.xlsx.sheet.CellSet;
+import fineweight.workbook.xlsx.sheet.CellWriter;
+import fineweight.workbook.xlsx.sheet.CellXml;
+import fineweight.workbook.xlsx.sheet.RowTag;
 import fineweight.workbook.xlsx.xml.StartTag;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -48,7 +53,7 @@ final class RowSplice {
     this.changes = changes;
     this.outcome = outcome;
     compare = new CellCompare(plan.sheet(), plan.reading());
-    guard = new GroupGuard(plan.sheet());
+    guard = new GroupGuard(plan.sheet(), plan.targets());
     targets = plan.targets();
     wishes = new Wish[targets.size()];
     for (ColumnTarget target : targets) {
@@ -178,16 +183,16 @@ final class RowSplice {
   }
 
   void cell(CellXml cell) throws IOException, WorkbookRefusal {
-    ourCellsBefore(cell.column, cell.start);
+    ourCellsBefore(cell.column(), cell.start());
     Wish wish = null;
-    if (nextTarget < wishes.length && targets.get(nextTarget).column() == cell.column) {
+    if (nextTarget < wishes.length && targets.get(nextTarget).column() == cell.column()) {
       wish = wishes[nextTarget++];
     }
-    if (justDropped && !cell.referenced) {
+    if (justDropped && !cell.referenced()) {
       throw new WorkbookRefusal(
           WorkbookRefusal.Kind.UNSUPPORTED,
           "Cell %s does not say where it stands, so the one before it cannot be taken out."
-              .formatted(new CellPlace(plan.sheet(), cell.row, cell.column)));
+              .formatted(new CellPlace(plan.sheet(), cell.row(), cell.column())));
     }
     justDropped = false;
     if (wish == null || wish.content() != null && compare.same(cell, wish.content())) {
@@ -198,9 +203,9 @@ final class RowSplice {
       guard.see(cell, true);
       String before = compare.words(cell);
       leave();
-      cutting.copyToTag(cell.start);
-      cutting.dropTo(cell.end);
-      put(cell.column, cell.style, wish, before, cell.formula);
+      cutting.copyToTag(cell.start());
+      cutting.dropTo(cell.end());
+      put(cell.column(), cell.style(), wish, before, cell.isFormula());
     }
   }
 
@@ -208,31 +213,31 @@ final class RowSplice {
     guard.see(cell, false);
     leave();
     keptAny = true;
-    outcome.lastKeptColumn = Math.max(outcome.lastKeptColumn, cell.column);
-    looks.passed(cell.style);
-    if (cell.hasValue() && dropped.contains(cell.row, cell.column)) {
+    outcome.lastKeptColumn = Math.max(outcome.lastKeptColumn, cell.column());
+    looks.passed(cell.style());
+    if (cell.hasValue() && dropped.contains(cell.row(), cell.column())) {
       String before = compare.words(cell);
-      String tag = cutting.text(cell.start, cell.tagEnd);
-      cutting.replace(cell.start, cell.tagEnd, StartTag.without(tag, "t"));
-      cutting.copyToTag(cell.valueStart);
-      cutting.dropTo(cell.valueEnd);
-      change(cell.column, before, RECALCULATED);
+      String tag = cutting.text(cell.start(), cell.tagEnd());
+      cutting.replace(cell.start(), cell.tagEnd(), StartTag.without(tag, "t"));
+      cutting.copyToTag(cell.valueStart());
+      cutting.dropTo(cell.valueEnd());
+      change(cell.column(), before, RECALCULATED);
     }
   }
 
   private void takeOut(CellXml cell) throws IOException, WorkbookRefusal {
     guard.see(cell, true);
-    outcome.formulaGone |= cell.formula;
+    outcome.formulaGone |= cell.isFormula();
     outcome.touched = true;
     if (!cell.isBlank()) {
-      change(cell.column, compare.words(cell), "");
+      change(cell.column(), compare.words(cell), "");
     }
-    if (cell.referenced) {
-      leavings.add(new long[] {cell.start, cell.end});
+    if (cell.referenced()) {
+      leavings.add(new long[] {cell.start(), cell.end()});
       justDropped = true;
     } else {
       leave();
-      cutting.replace(cell.start, cell.end, "<" + tag("c") + "/>");
+      cutting.replace(cell.start(), cell.end(), "<" + tag("c") + "/>");
       keptAny = true;
     }
   }

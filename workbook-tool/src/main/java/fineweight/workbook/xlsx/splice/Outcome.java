@@ -1,6 +1,7 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.SheetLayout.Area;
+import fineweight.workbook.xlsx.sheet.CellSet;
 
 /** What a pass over a sheet found and did. */
 public final class Outcome {

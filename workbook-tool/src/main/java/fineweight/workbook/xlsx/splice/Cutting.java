@@ -1,4 +1,4 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.splice;
 
 import java.io.IOException;
 import java.io.OutputStream;

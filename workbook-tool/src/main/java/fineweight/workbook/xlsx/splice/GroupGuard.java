@@ -1,9 +1,10 @@
-package fineweight.workbook.xlsx.sheet;
+package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.SheetLayout.Area;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.part.CellRef;
+import fineweight.workbook.xlsx.sheet.CellXml;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,34 +18,46 @@ import java.util.Set;
  */
 final class GroupGuard {
   private final String sheet;
+  private final List<ColumnTarget> targets;
   private final List<Area> areas = new ArrayList<>();
   private final Map<Integer, CellPlace> mastersGone = new HashMap<>();
   private final Set<Integer> membersKept = new HashSet<>();
 
-  GroupGuard(String sheet) {
+  GroupGuard(String sheet, List<ColumnTarget> targets) {
     this.sheet = sheet;
+    this.targets = targets;
   }
 
   /** Every cell must be shown. */
   void see(CellXml cell, boolean goes) throws WorkbookRefusal {
-    if (cell.formula) {
-      if (cell.formulaKind.equals("shared")) {
+    if (cell.isFormula()) {
+      if (cell.formulaKind().equals("shared")) {
         shared(cell, goes);
-      } else if (!cell.formulaKind.equals("normal")) {
-        Area area = CellRef.area(cell.formulaArea);
-        areas.add(area == null ? new Area(cell.row, cell.column, cell.row, cell.column) : area);
+      } else if (!cell.formulaKind().equals("normal")) {
+        Area area = CellRef.area(cell.formulaArea());
+        note(area == null ? new Area(cell.row(), cell.column(), cell.row(), cell.column()) : area);
       }
     }
     if (goes) {
-      refuseInside(cell.row, cell.column);
+      refuseInside(cell.row(), cell.column());
+    }
+  }
+
+  /** Areas beside our columns do not matter, and there may be very many. */
+  private void note(Area area) {
+    for (ColumnTarget target : targets) {
+      if (target.column() >= area.firstColumn() && target.column() <= area.lastColumn()) {
+        areas.add(area);
+        return;
+      }
     }
   }
 
   private void shared(CellXml cell, boolean goes) {
     if (!goes) {
-      membersKept.add(cell.shared);
-    } else if (!cell.formulaText.isEmpty()) {
-      mastersGone.put(cell.shared, new CellPlace(sheet, cell.row, cell.column));
+      membersKept.add(cell.sharedGroup());
+    } else if (!cell.formulaText().isEmpty()) {
+      mastersGone.put(cell.sharedGroup(), new CellPlace(sheet, cell.row(), cell.column()));
     }
   }
 
