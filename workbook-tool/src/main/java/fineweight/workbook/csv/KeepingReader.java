@@ -11,8 +11,6 @@ import java.io.Reader;
  * 4.1.0 loses a record whose last field is quoted and holds one.
  */
 final class KeepingReader extends Reader {
-  private static final int COMPACTED_FROM = 1 << 16;
-
   private final PushbackReader source;
   private final StringBuilder kept = new StringBuilder();
   private int start;
@@ -25,14 +23,18 @@ final class KeepingReader extends Reader {
   public int read(char[] buffer, int offset, int length) throws IOException {
     int count = source.read(buffer, offset, length);
     if (count > 0) {
-      if (start > COMPACTED_FROM) {
-        kept.delete(0, start);
-        start = 0;
-      }
+      forgetWhatIsTaken();
       kept.append(buffer, offset, count);
       passLoneReturnsAsFeeds(buffer, offset, offset + count);
     }
     return count;
+  }
+
+  /** A line feed that was only looked at may be taken before it is kept. */
+  private void forgetWhatIsTaken() {
+    int forgotten = Math.min(start, kept.length());
+    kept.delete(0, forgotten);
+    start -= forgotten;
   }
 
   private void passLoneReturnsAsFeeds(char[] buffer, int from, int to) throws IOException {
@@ -52,7 +54,7 @@ final class KeepingReader extends Reader {
   }
 
   /** Whether what is not taken yet has this text, as it was passed on, at a place. */
-  boolean hasAt(int offset, String text) {
+  boolean hasAt(int offset, String text) throws IOException {
     if (start + offset + text.length() > kept.length()) {
       return false;
     }
@@ -65,9 +67,10 @@ final class KeepingReader extends Reader {
     return true;
   }
 
-  /** -1 after the last character kept. */
-  int charAt(int offset) {
-    return start + offset < kept.length() ? kept.charAt(start + offset) : -1;
+  /** -1 after the last character of all; looks one ahead of what has passed. */
+  int charAt(int offset) throws IOException {
+    int at = start + offset;
+    return at == kept.length() ? peek() : at < kept.length() ? kept.charAt(at) : -1;
   }
 
   /** As it was kept. */

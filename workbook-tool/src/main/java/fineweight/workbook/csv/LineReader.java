@@ -77,7 +77,7 @@ final class LineReader implements Closeable {
     }
   }
 
-  private Line cut(Parsed record) throws WorkbookRefusal {
+  private Line cut(Parsed record) throws IOException, WorkbookRefusal {
     List<Field> fields = new ArrayList<>(record.texts.size());
     int at = 0;
     for (int i = 0; i < record.texts.size(); i++) {
@@ -95,7 +95,7 @@ final class LineReader implements Closeable {
   }
 
   /** The field that begins at a place, or null if its text is not there. */
-  private Field field(int at, String meaning, boolean quoted) {
+  private Field field(int at, String meaning, boolean quoted) throws IOException {
     if (!quoted) {
       return text.hasAt(at, meaning) && isBorder(at + meaning.length())
           ? Field.plain(meaning)
@@ -125,12 +125,12 @@ final class LineReader implements Closeable {
     return new Field(raw, inside + raw.substring(bodyLength), true);
   }
 
-  private boolean isBorder(int at) {
+  private boolean isBorder(int at) throws IOException {
     int next = text.charAt(at);
     return next == delimiter || next == '\n' || next == '\r' || next == -1;
   }
 
-  private String lineEnd(int at) {
+  private String lineEnd(int at) throws IOException {
     return switch (text.charAt(at)) {
       case '\n' -> "\n";
       case '\r' -> text.charAt(at + 1) == '\n' ? "\r\n" : "\r";

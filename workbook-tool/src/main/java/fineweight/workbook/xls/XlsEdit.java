@@ -7,7 +7,6 @@ import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookRefusal;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.util.Set;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 
@@ -68,12 +67,14 @@ final class XlsEdit implements Closeable {
     return changes;
   }
 
-  void writeTo(OutputStream out) throws IOException {
-    file.writeWith(workbook.getBytes(), out);
-  }
-
-  XlsProof proof() {
-    return new XlsProof(file, workbook, changes, Set.copyOf(edit.removals().sheets()));
+  XlsCopy copy() {
+    return new XlsCopy(
+        file,
+        workbook.getBytes(),
+        XlsSheets.names(workbook),
+        XlsNames.all(workbook),
+        changes,
+        Set.copyOf(edit.removals().sheets()));
   }
 
   @Override

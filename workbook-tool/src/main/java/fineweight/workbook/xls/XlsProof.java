@@ -1,5 +1,6 @@
 package fineweight.workbook.xls;
 
+import fineweight.workbook.CellChange;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.WorkbookRefusal.Kind;
@@ -10,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import org.apache.poi.hssf.usermodel.HSSFCell;
 import org.apache.poi.hssf.usermodel.HSSFSheet;
@@ -22,47 +22,39 @@ import org.apache.poi.poifs.filesystem.Entry;
 
 /** Holds a written copy against the original: it may differ only where it was meant to. */
 final class XlsProof {
-  private final XlsFile file;
-  private final HSSFWorkbook meant;
-  private final XlsChanges changes;
-  private final Set<String> removedSheets;
+  private final XlsCopy meant;
+  private final HSSFWorkbook original;
 
-  XlsProof(XlsFile file, HSSFWorkbook meant, XlsChanges changes, Set<String> removedSheets) {
-    this.file = file;
+  XlsProof(XlsCopy meant, HSSFWorkbook original) {
     this.meant = meant;
-    this.changes = changes;
-    this.removedSheets = removedSheets;
+    this.original = original;
   }
 
   void require(Path written) throws IOException, WorkbookRefusal {
     try (InputStream in = Files.newInputStream(written);
-        HSSFWorkbook copy = new HSSFWorkbook(in, true);
-        HSSFWorkbook original = file.open()) {
-      for (int i = 0; i < original.getNumberOfSheets(); i++) {
-        String name = original.getSheetName(i);
-        if (!removedSheets.contains(name)) {
-          requireOwnersCells(original.getSheetAt(i), copy.getSheet(name));
+        HSSFWorkbook copy = new HSSFWorkbook(in, true)) {
+      requireSame(meant.sheets(), XlsSheets.names(copy), "the list of sheets");
+      for (String name : XlsSheets.names(original)) {
+        if (!meant.removedSheets().contains(name)) {
+          requireOwnersCells(original.getSheet(name), copy.getSheet(name));
         }
       }
       requireMeantCells(copy);
-      requireSame(XlsNames.all(meant), XlsNames.all(copy), "a name");
+      requireSame(meant.names(), XlsNames.all(copy), "a name");
       requireSame(original.getAllPictures().size(), copy.getAllPictures().size(), "a picture");
       requireSame(streams(original), streams(copy), "a stream");
     }
   }
 
-  private void requireOwnersCells(HSSFSheet original, HSSFSheet copy) throws WorkbookRefusal {
-    if (copy == null) {
-      throw wrong("sheet " + original.getSheetName());
-    }
-    requireSame(original.getMergedRegions(), copy.getMergedRegions(), "a merged area");
-    int lastRow = Math.max(original.getLastRowNum(), copy.getLastRowNum());
+  private void requireOwnersCells(HSSFSheet before, HSSFSheet copy) throws WorkbookRefusal {
+    requireSame(before.getMergedRegions(), copy.getMergedRegions(), "a merged area");
+    int lastRow = Math.max(before.getLastRowNum(), copy.getLastRowNum());
     for (int row = 0; row <= lastRow; row++) {
-      for (int column = 0; column < Math.max(width(original, row), width(copy, row)); column++) {
-        CellPlace place = new CellPlace(original.getSheetName(), row, column);
-        HSSFCell was = XlsCells.cell(original, row, column);
+      for (int column = 0; column < Math.max(width(before, row), width(copy, row)); column++) {
+        CellPlace place = new CellPlace(before.getSheetName(), row, column);
+        HSSFCell was = XlsCells.cell(before, row, column);
         HSSFCell is = XlsCells.cell(copy, row, column);
-        if (!changes.has(place) && !look(was).equals(look(is))) {
+        if (!meant.changes().has(place) && !look(was).equals(look(is))) {
           throw wrong("cell " + place);
         }
       }
@@ -70,16 +62,13 @@ final class XlsProof {
   }
 
   private void requireMeantCells(HSSFWorkbook copy) throws WorkbookRefusal {
-    requireSame(meant.getNumberOfSheets(), copy.getNumberOfSheets(), "a sheet");
-    for (var change : changes.cells()) {
+    for (CellChange change : meant.changes().cells()) {
       CellPlace place = change.place();
-      HSSFSheet sheet = meant.getSheet(place.sheet());
-      if (sheet != null) {
-        String wanted = look(XlsCells.cell(sheet, place.row(), place.column()));
-        HSSFSheet found = copy.getSheet(place.sheet());
-        if (!wanted.equals(look(XlsCells.cell(found, place.row(), place.column())))) {
-          throw wrong("cell " + place);
-        }
+      HSSFSheet sheet = copy.getSheet(place.sheet());
+      HSSFCell cell = sheet == null ? null : XlsCells.cell(sheet, place.row(), place.column());
+      if (!change.after().equals(XlsCells.shown(cell))
+          && !change.after().equals(XlsCells.result(cell))) {
+        throw wrong("cell " + place);
       }
     }
   }
@@ -130,9 +119,11 @@ final class XlsProof {
   }
 
   private WorkbookRefusal wrong(String what) {
-    return file.refusal(
-        Kind.UNSUPPORTED,
-        "was left as it was, because %s would not have come through unharmed: save it as .xlsx and run again"
-            .formatted(what));
+    return meant
+        .file()
+        .refusal(
+            Kind.UNSUPPORTED,
+            "was left as it was, because %s would not have come through unharmed: save it as .xlsx and run again"
+                .formatted(what));
   }
 }

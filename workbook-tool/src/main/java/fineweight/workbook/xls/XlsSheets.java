@@ -8,6 +8,7 @@ import fineweight.workbook.Workbook.UsedArea;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.WorkbookRefusal.Kind;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.poi.hssf.record.BOFRecord;
 import org.apache.poi.hssf.record.ProtectRecord;
 import org.apache.poi.hssf.usermodel.HSSFSheet;
@@ -33,6 +34,12 @@ final class XlsSheets {
         };
     return new SheetSummary(
         workbook.getSheetName(index), visibility, sheet.getProtect(), isTable(sheet));
+  }
+
+  static List<String> names(HSSFWorkbook workbook) {
+    return IntStream.range(0, workbook.getNumberOfSheets())
+        .mapToObj(workbook::getSheetName)
+        .toList();
   }
 
   private static boolean isTable(HSSFSheet sheet) {

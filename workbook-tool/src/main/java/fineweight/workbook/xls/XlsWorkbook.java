@@ -134,14 +134,20 @@ public final class XlsWorkbook implements Workbook {
 
   @Override
   public SaveResult save(WorkbookEdit edit) throws WorkbookRefusal {
+    XlsCopy copy = copy(edit);
+    if (copy == null) {
+      return new SaveResult(false, 0, null);
+    }
+    XlsProof proof = new XlsProof(copy, workbook);
+    Path backup =
+        replacement.replace(file.path(), file.fingerprint(), copy::writeTo, proof::require);
+    return new SaveResult(true, copy.changes().cells().size(), backup);
+  }
+
+  /** Null if the edit changes nothing. */
+  private XlsCopy copy(WorkbookEdit edit) throws WorkbookRefusal {
     try (XlsEdit made = XlsEdit.make(edit, file)) {
-      if (made.changes().isEmpty()) {
-        return new SaveResult(false, 0, null);
-      }
-      Path backup =
-          replacement.replace(
-              file.path(), file.fingerprint(), made::writeTo, made.proof()::require);
-      return new SaveResult(true, made.changes().cells().size(), backup);
+      return made.changes().isEmpty() ? null : made.copy();
     } catch (IOException e) {
       throw unreadable(file.path(), e);
     }

@@ -20,6 +20,10 @@ import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.WorkbookRefusal.Kind;
 import fineweight.workbook.save.Backups;
+import fineweight.workbook.save.FileReplacement;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -367,15 +371,58 @@ class CsvWorkbookTest {
         .isEqualTo(Kind.FILE);
   }
 
-  @Test
-  void copiesALongTableQuickly() throws Exception {
-    String rows = "1921,\"dollar, worn\",26.73\n".repeat(100_000);
-    Path file = file("Year,Coin,Grams\n" + rows);
+  /** Writers that do harm on purpose are caught before their copy takes the file's place. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.50,0.5",
+    "0.50,''",
+    "dime,cent",
+    "'\"a,b\"','a,b'",
+    "'\r\n','\n'",
+    "'1,dime,','1,dime,,'",
+    "'2,cent,0.50\r\n',''",
+    "'2,cent,0.50\r\n','2,cent,0.50\r\n\r\n'",
+    "Ours,Hours"
+  })
+  void catchesAWriterThatChanges(String what, String into) throws Exception {
+    Path file = file("Nr,\"a,b\"\r\n1,dime\r\n2,cent\r\n");
+    FileReplacement harmful =
+        (target, asRead, writer, check) -> {
+          Path written = folder.resolve("written");
+          try (OutputStream out = Files.newOutputStream(written)) {
+            writer.writeTo(out);
+            out.close();
+            String text = Files.readString(written);
+            assertThat(text).contains(what);
+            Files.writeString(written, text.replace(what, into));
+            check.check(written);
+            return written;
+          } catch (IOException e) {
+            throw new UncheckedIOException(e);
+          }
+        };
+
+    WorkbookRefusal refusal =
+        catchThrowableOfType(
+            WorkbookRefusal.class,
+            () -> CsvWorkbook.open(file, harmful).save(columns(2, same(2, HALF))));
+
+    assertThat(refusal).hasMessageContaining("coins.csv was left as it was");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\n", "\r\n", "\r"})
+  void copiesALongTable(String end) throws Exception {
+    StringBuilder rows = new StringBuilder();
+    for (int i = 1; i <= 100_000; i++) {
+      rows.append(i).append(",\"dollar, worn\",26.73").append(end);
+    }
+    Path file = file("Year,Coin,Grams" + end + rows);
 
     SaveResult result = open(file).save(columns(100_000, same(3, HALF)));
 
     assertThat(result.changedCells()).isEqualTo(100_001);
     assertThat(Files.readString(file, StandardCharsets.UTF_8))
-        .isEqualTo("Year,Coin,Grams,Ours\n" + rows.replace("26.73\n", "26.73,0.50\n"));
+        .isEqualTo("Year,Coin,Grams,Ours" + end + rows.toString().replace("26.73", "26.73,0.50"));
   }
 }

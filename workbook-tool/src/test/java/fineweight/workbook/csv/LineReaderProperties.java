@@ -3,7 +3,9 @@ package fineweight.workbook.csv;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fineweight.workbook.WorkbookRefusal;
+import java.io.FilterReader;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +15,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 
 class LineReaderProperties {
   @Provide
@@ -28,8 +31,12 @@ class LineReaderProperties {
   }
 
   private static List<Line> read(String text) throws IOException, WorkbookRefusal {
+    return read(new StringReader(text));
+  }
+
+  private static List<Line> read(Reader text) throws IOException, WorkbookRefusal {
     List<Line> lines = new ArrayList<>();
-    try (LineReader reader = new LineReader("any.csv", new StringReader(text), ',')) {
+    try (LineReader reader = new LineReader("any.csv", text, ',')) {
       for (Line line = reader.next(); line != null; line = reader.next()) {
         lines.add(line);
       }
@@ -58,19 +65,45 @@ class LineReaderProperties {
     assertThat(join(lines)).isEqualTo(text);
   }
 
+  /** Text that arrives in pieces of any length is cut as if it came at once. */
+  @Property
+  void doesNotMindWhereTheTextIsBroken(
+      @ForAll("tables") List<List<String>> table, @ForAll @IntRange(min = 1, max = 7) int piece)
+      throws IOException, WorkbookRefusal {
+    String text = quoted(table);
+
+    assertThat(read(new InPieces(text, piece))).isEqualTo(read(text));
+  }
+
+  /** Gives few characters at a time. */
+  private static final class InPieces extends FilterReader {
+    private final int piece;
+
+    InPieces(String text, int piece) {
+      super(new StringReader(text));
+      this.piece = piece;
+    }
+
+    @Override
+    public int read(char[] buffer, int offset, int length) throws IOException {
+      return super.read(buffer, offset, Math.min(length, piece));
+    }
+  }
+
+  private static String quoted(List<List<String>> table) {
+    return table.stream()
+        .map(
+            row ->
+                row.stream()
+                    .map(one -> Field.quoted(one).raw())
+                    .collect(Collectors.joining(",", "", "\r\n")))
+        .collect(Collectors.joining());
+  }
+
   @Property
   void readsWhatAProperlyQuotedTableMeans(@ForAll("tables") List<List<String>> table)
       throws IOException, WorkbookRefusal {
-    String text =
-        table.stream()
-            .map(
-                row ->
-                    row.stream()
-                        .map(one -> Field.quoted(one).raw())
-                        .collect(Collectors.joining(",", "", "\r\n")))
-            .collect(Collectors.joining());
-
-    assertThat(read(text))
+    assertThat(read(quoted(table)))
         .extracting(line -> line.fields().stream().map(Field::text).toList())
         .isEqualTo(table);
   }
