@@ -77,8 +77,10 @@ public final class Appraiser {
     PieceCount.Counted counted = PieceCount.of(clues.quantity().value(), Optional.of(standard));
     Figures figures = figures(standard);
     boolean unknownMass = standard.specification().isPrecious() && !figures.content().hasPrecious();
+    boolean priced =
+        figures.content().masses().keySet().stream().anyMatch(spot.prices()::containsKey);
     RowState state =
-        !standard.specification().isPrecious()
+        !standard.specification().isPrecious() && !priced
             ? RowState.NOTHING
             : counted.pieces().isEmpty() || unknownMass ? RowState.NOT_KNOWN : RowState.VALUED;
     List<String> notes = new ArrayList<>();
@@ -90,6 +92,11 @@ public final class Appraiser {
     }
     if (state == RowState.NOTHING) {
       notes.add("No precious metal: " + figures.metal() + ".");
+    }
+    if (!standard.specification().isPrecious() && priced) {
+      notes.add(
+          "Valued by its base metal: melting or exporting it may be unlawful (United States cents"
+              + " and five cents: 31 CFR part 82); local law decides.");
     }
     remarks(one, notes);
     if (figures.fromMemory() && state == RowState.VALUED) {

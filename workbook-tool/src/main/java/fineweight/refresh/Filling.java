@@ -150,11 +150,8 @@ final class Filling {
     FineContent content = appraisal.content();
     Optional<BigDecimal> result = melt.result(content);
     boolean openAtNothing = appraisal.state() == RowState.SEVERAL && !content.hasPrecious();
-    if (openAtNothing) {
-      return new CellContent.Number(BigDecimal.ZERO);
-    }
     if (result.isEmpty()) {
-      return CellContent.EMPTY;
+      return openAtNothing ? new CellContent.Number(BigDecimal.ZERO) : CellContent.EMPTY;
     }
     if (!formulas) {
       return new CellContent.Number(result.get());
