@@ -139,8 +139,8 @@ public final class CoinIdentifier {
   private static Optional<String> wrongType(Clues clues, List<Profile> anyDate, Working working) {
     return clues.types().stream()
         .filter(type -> type.from() != fineweight.clue.FieldRole.NOTES)
-        .filter(type -> working.open().stream().noneMatch(p -> p.hasType(type.value().phrase())))
-        .filter(type -> anyDate.stream().anyMatch(p -> p.hasType(type.value().phrase())))
+        .filter(type -> working.open().stream().noneMatch(p -> p.hasType(type.value())))
+        .filter(type -> anyDate.stream().anyMatch(p -> p.hasType(type.value())))
         .map(type -> "\"" + type.words() + "\" was not struck at this date")
         .findFirst();
   }

@@ -126,7 +126,7 @@ final class Pool {
           profiles.stream()
               .filter(
                   p ->
-                      p.hasType(type.value().phrase())
+                      p.hasType(type.value())
                           && (implied.isEmpty() || p.hasFace(implied) || p.ounces().isPresent()))
               .toList();
       if (!named.isEmpty()) {

@@ -1,5 +1,6 @@
 package fineweight.identification;
 
+import fineweight.clue.TypeName;
 import fineweight.clue.lexicon.Face;
 import fineweight.clue.lexicon.Lexicon;
 import fineweight.clue.lexicon.Meaning;
@@ -216,8 +217,8 @@ final class Profile {
     return Optional.ofNullable(ounces);
   }
 
-  boolean hasType(String phrase) {
-    return typeText.contains(" " + phrase + " ");
+  boolean hasType(TypeName type) {
+    return type.phrases().stream().anyMatch(phrase -> typeText.contains(" " + phrase + " "));
   }
 
   /** How many words of the type's name, common ones apart, are among those said. */

@@ -50,8 +50,7 @@ final class Weighing {
         metal.fineness().map(clue -> MetalMatch.fineness(standard, clue.value())).orElse(true);
     boolean types =
         clues.types().stream()
-            .allMatch(
-                type -> type.from() == FieldRole.NOTES || profile.hasType(type.value().phrase()));
+            .allMatch(type -> type.from() == FieldRole.NOTES || profile.hasType(type.value()));
     boolean mass =
         clues
             .physical()
@@ -112,7 +111,7 @@ final class Weighing {
     if (bullion) {
       boolean pointed =
           clues.physical().measures().statedOunces().isPresent()
-              || clues.types().stream().anyMatch(type -> profile.hasType(type.value().phrase()))
+              || clues.types().stream().anyMatch(type -> profile.hasType(type.value()))
               || profile.typeWordsIn(said, when) > 0;
       if (!pointed) {
         return false;
@@ -156,8 +155,7 @@ final class Weighing {
 
   private void types() {
     for (Clue<TypeName> type : clues.types()) {
-      working.narrow(
-          profile -> profile.hasType(type.value().phrase()), "type \"" + type.words() + "\"");
+      working.narrow(profile -> profile.hasType(type.value()), "type \"" + type.words() + "\"");
     }
     long most =
         working.open().stream()

@@ -8,6 +8,8 @@ import fineweight.metal.FineContent;
 import fineweight.metal.Metal;
 import fineweight.quantity.Fineness;
 import fineweight.quantity.Mass;
+import fineweight.valuation.Basis;
+import fineweight.valuation.Worth;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
 import fineweight.workbook.CellPlace;
@@ -29,17 +31,29 @@ final class Filling {
   private final Map<Integer, String> keys = new HashMap<>();
   private final MeltFormula melt;
   private final Spot spot;
+  private final Worths worths;
+  private final boolean sayHome;
   private final boolean formulas;
   private final boolean plain;
 
   /**
+   * @param sayHome whether a row's note says that the home country was assumed; not if no row names
+   *     one
    * @param formulas whether money cells hold live formulas, or only values
    * @param plain whether the file may know no letters beyond its own encoding
    */
-  Filling(ColumnPlan plan, List<ReadRow> read, Spot spot, boolean formulas, boolean plain) {
+  Filling(
+      ColumnPlan plan,
+      List<ReadRow> read,
+      Spot spot,
+      boolean sayHome,
+      boolean formulas,
+      boolean plain) {
     this.places = plan.places();
     this.spot = spot;
     this.melt = new MeltFormula(spot.prices(), spot.wear());
+    this.worths = new Worths(spot);
+    this.sayHome = sayHome;
     this.formulas = formulas;
     this.plain = plain;
     read.forEach(row -> rows.put(row.row(), row));
@@ -107,14 +121,15 @@ final class Filling {
     }
     return switch (column) {
       case KEY -> number(Optional.of(new BigDecimal(keys.get(row))));
-      case STATE ->
-          text(plain ? appraisal.state().plainLabel() : appraisal.state().label());
+      case STATE -> text(plain ? appraisal.state().plainLabel() : appraisal.state().label());
       case METAL -> text(appraisal.figures().metal());
       case FINENESS -> number(appraisal.figures().fineness().map(Fineness::perMille));
       case GROSS -> number(appraisal.figures().gross().map(Mass::grams));
       case FINE -> number(fine(appraisal));
       case MELT -> melt(appraisal, row);
       case MELT_AT_MOST -> atMost(appraisal);
+      case WORTH -> worth(read, row);
+      case WORTH_GROUND -> text(worths.of(read).map(Worth::sentence).orElse(""));
       case METAL_GROUND -> text(appraisal.figures().ground());
       case STANDARD -> text(appraisal.figures().standardId());
       case NOTE -> text(String.join(" ", notes(appraisal)));
@@ -135,11 +150,8 @@ final class Filling {
     FineContent content = appraisal.content();
     Optional<BigDecimal> result = melt.result(content);
     boolean openAtNothing = appraisal.state() == RowState.SEVERAL && !content.hasPrecious();
-    if (openAtNothing) {
-      return new CellContent.Number(BigDecimal.ZERO);
-    }
     if (result.isEmpty()) {
-      return CellContent.EMPTY;
+      return openAtNothing ? new CellContent.Number(BigDecimal.ZERO) : CellContent.EMPTY;
     }
     if (!formulas) {
       return new CellContent.Number(result.get());
@@ -151,6 +163,30 @@ final class Filling {
       }
     }
     return CellContent.Formula.number(melt.ofCells(content, cells), result.get());
+  }
+
+  /**
+   * Metal or face value follows the melt cell and so the spot price; the collector's own price does
+   * not.
+   */
+  private CellContent worth(ReadRow read, int row) {
+    Optional<Worth> worth = worths.of(read);
+    if (worth.isEmpty()) {
+      return CellContent.EMPTY;
+    }
+    BigDecimal amount = worth.get().atCell().getAmount();
+    boolean follows =
+        formulas
+            && melt.result(read.appraisal().content()).isPresent()
+            && (worth.get().basis() == Basis.METAL || worth.get().basis() == Basis.FACE);
+    if (!follows) {
+      return new CellContent.Number(amount);
+    }
+    String meltCell = CellPlace.letters(places.get(CalculatedColumn.MELT)) + (row + 1);
+    Optional<BigDecimal> face = worths.face(read);
+    String formula =
+        face.isPresent() ? "MAX(" + meltCell + "," + face.get().toPlainString() + ")" : meltCell;
+    return CellContent.Formula.number(formula, amount);
   }
 
   private CellContent atMost(Appraisal appraisal) {
@@ -169,6 +205,9 @@ final class Filling {
 
   private List<String> notes(Appraisal appraisal) {
     List<String> notes = new ArrayList<>(appraisal.notes());
+    if (!sayHome) {
+      notes.removeIf(note -> note.startsWith("No country is named"));
+    }
     Set<Metal> missing = new java.util.TreeSet<>(spot.prices().missingFor(appraisal.content()));
     for (Metal metal : missing) {
       notes.add("No price of " + metal.word() + " was given, so the row has no melt.");

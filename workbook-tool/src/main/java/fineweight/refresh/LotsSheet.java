@@ -35,7 +35,8 @@ final class LotsSheet {
     for (ReadRow row : rows) {
       if (row.isCoin()) {
         String lot = row.money().lot().isEmpty() ? "(no lot)" : row.money().lot();
-        lots.computeIfAbsent(lot, unused -> new Totals(melt)).add(row);
+        lots.computeIfAbsent(lot, unused -> new Totals(melt, spot.prices().currency().getCode()))
+            .add(row);
       }
     }
   }
@@ -64,7 +65,7 @@ final class LotsSheet {
     lots.forEach((lot, totals) -> rows.add(line(lot, totals)));
     Map<Integer, Double> widths = new LinkedHashMap<>();
     for (int column = 0; column < headings.size(); column++) {
-      widths.put(column, column == headings.size() - 1 ? 60.0 : column == 0 ? 18.0 : 14.0);
+      widths.put(column, column == headings.size() - 1 ? 60.0 : 18.0);
     }
     return new SheetDraft(name, false, rows, widths, 2, Map.of());
   }
@@ -76,20 +77,13 @@ final class LotsSheet {
     line.add(number(BigDecimal.valueOf(totals.pieces()), WHOLE));
     boolean oneCurrency = totals.costs().size() == 1;
     String costCurrency = oneCurrency ? totals.costs().keySet().iterator().next() : "";
-    boolean comparable =
-        oneCurrency
-            && (costCurrency.isEmpty() || costCurrency.equals(spot.prices().currency().getCode()));
+    boolean comparable = oneCurrency && costCurrency.equals(spot.prices().currency().getCode());
     BigDecimal cost = oneCurrency ? totals.costs().values().iterator().next() : BigDecimal.ZERO;
     line.add(
         oneCurrency
             ? number(cost.setScale(2, RoundingMode.HALF_UP), MONEY)
             : DraftCell.text("", Kind.PLAIN));
-    line.add(
-        DraftCell.text(
-            oneCurrency
-                ? costCurrency.isEmpty() ? spot.prices().currency().getCode() : costCurrency
-                : "",
-            Kind.PLAIN));
+    line.add(DraftCell.text(costCurrency, Kind.PLAIN));
     for (Metal metal : Spot.precious()) {
       line.add(number(MeltFormula.ounces(totals.content().troyOunces(metal)), OUNCES));
     }

@@ -17,9 +17,16 @@ import java.util.Optional;
  * @param cost the cost of the row; empty if none is written or it cannot be read
  * @param currency ISO 4217 code or empty if none is written
  * @param unreadable the cost's text if it is no amount; otherwise empty
+ * @param ownPrice the collector's own price for one piece; empty if none is written or it cannot be
+ *     read
  */
-record Money(String lot, Optional<BigDecimal> cost, String currency, String unreadable) {
-  static final Money NONE = new Money("", Optional.empty(), "", "");
+record Money(
+    String lot,
+    Optional<BigDecimal> cost,
+    String currency,
+    String unreadable,
+    Optional<BigDecimal> ownPrice) {
+  static final Money NONE = new Money("", Optional.empty(), "", "", Optional.empty());
 
   private static final Map<String, String> SIGNS =
       Map.of(
@@ -30,35 +37,41 @@ record Money(String lot, Optional<BigDecimal> cost, String currency, String unre
     String lot = table.first(InputColumn.LOT).map(row::at).orElse("").strip();
     String currency =
         table.first(InputColumn.CURRENCY).map(row::at).orElse("").strip().toUpperCase(Locale.ROOT);
+    Optional<BigDecimal> own =
+        written(row, table, InputColumn.OWN_PRICE)
+            .flatMap(text -> Amount.read(text).value())
+            .filter(price -> price.signum() > 0);
     Optional<String> each = written(row, table, InputColumn.COST_EACH);
     Optional<String> whole =
         written(row, table, InputColumn.COST_ALL).or(() -> written(row, table, InputColumn.COST));
-    if (whole.isPresent()) {
-      return read(lot, whole.get(), currency, BigDecimal.ONE);
+    BigDecimal times =
+        whole.isPresent() ? BigDecimal.ONE : BigDecimal.valueOf(appraisal.pieces().orElse(1L));
+    Optional<String> cost = whole.or(() -> each);
+    if (cost.isEmpty()) {
+      return new Money(lot, Optional.empty(), currency, "", own);
     }
-    if (each.isPresent()) {
-      return read(lot, each.get(), currency, BigDecimal.valueOf(appraisal.pieces().orElse(1L)));
-    }
-    return new Money(lot, Optional.empty(), currency, "");
+    Amount amount = Amount.read(cost.get());
+    String code = currency.isEmpty() ? amount.currency() : currency;
+    String unreadable = amount.value().isEmpty() ? cost.get() : "";
+    return new Money(lot, amount.value().map(times::multiply), code, unreadable, own);
   }
 
   private static Optional<String> written(RowText row, FoundTable table, InputColumn column) {
     return table.first(column).map(row::at).map(String::strip).filter(text -> !text.isEmpty());
   }
 
-  private static Money read(String lot, String text, String currency, BigDecimal times) {
-    String sign = "";
-    String bare = text.toLowerCase(Locale.ROOT);
-    for (Map.Entry<String, String> entry : SIGNS.entrySet()) {
-      if (bare.contains(entry.getKey())) {
-        sign = entry.getValue();
-        bare = bare.replace(entry.getKey(), "");
+  /** An amount as people write it, with or without a sign of its currency. */
+  private record Amount(Optional<BigDecimal> value, String currency) {
+    static Amount read(String text) {
+      String currency = "";
+      String bare = text.toLowerCase(Locale.ROOT);
+      for (Map.Entry<String, String> entry : SIGNS.entrySet()) {
+        if (bare.contains(entry.getKey())) {
+          currency = entry.getValue();
+          bare = bare.replace(entry.getKey(), "");
+        }
       }
+      return new Amount(NumberText.read(bare.strip()), currency);
     }
-    Optional<BigDecimal> amount = NumberText.read(bare.strip());
-    String code = currency.isEmpty() ? sign : currency;
-    return amount.isPresent()
-        ? new Money(lot, Optional.of(amount.get().multiply(times)), code, "")
-        : new Money(lot, Optional.empty(), code, text);
   }
 }

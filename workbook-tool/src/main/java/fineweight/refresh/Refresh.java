@@ -5,6 +5,7 @@ import fineweight.clue.reading.ClueReader;
 import fineweight.column.Appraiser;
 import fineweight.column.CalculatedColumn;
 import fineweight.column.InputColumn;
+import fineweight.column.MeltFormula;
 import fineweight.identification.CoinIdentifier;
 import fineweight.standard.Standards;
 import fineweight.workbook.CellChange;
@@ -77,10 +78,11 @@ public final class Refresh {
           RefreshRefusal.Kind.NO_PRICES,
           "No price is given: add --spot XAG=30.00 --spot XAU=2500.00 (price of one troy ounce), or --spot-file prices.json.");
     }
-    RowReader reader = new RowReader(workbook, inventory, appraiser(spot));
+    Answers answers = Answers.read(workbook, marks).with(wishes.answers());
+    RowReader reader = new RowReader(workbook, inventory, appraiser(spot), answers);
     reader.read();
     refuseBadCells(reader);
-    return new Prepared(inventory, reader, spot, edit(marks, inventory, reader, spot));
+    return new Prepared(inventory, reader, spot, edit(marks, inventory, reader, spot, answers));
   }
 
   private Appraiser appraiser(Spot spot) {
@@ -88,7 +90,8 @@ public final class Refresh {
     return new Appraiser(
         new ClueReader(lexicon),
         new CoinIdentifier(Standards.catalogue(), lexicon, wishes.home(), wishes.latestYear()),
-        spot.prices());
+        spot.prices(),
+        Standards.catalogue());
   }
 
   private void refuseBadCells(RowReader reader) throws RefreshRefusal {
@@ -108,7 +111,8 @@ public final class Refresh {
             + ", or run again with --leave-out-bad-rows to fill the other rows. Nothing was changed.");
   }
 
-  private WorkbookEdit edit(OurMarks marks, Inventory inventory, RowReader reader, Spot spot)
+  private WorkbookEdit edit(
+      OurMarks marks, Inventory inventory, RowReader reader, Spot spot, Answers answers)
       throws WorkbookRefusal {
     String sheet = inventory.sheet();
     Workbook.UsedArea used = workbook.usedArea(sheet);
@@ -122,7 +126,14 @@ public final class Refresh {
             used.lastColumn(),
             reader.rows(),
             withKey);
-    Filling filling = new Filling(plan, reader.rows(), spot, !text && !wishes.valuesOnly(), text);
+    Filling filling =
+        new Filling(
+            plan,
+            reader.rows(),
+            spot,
+            inventory.table().first(InputColumn.COUNTRY).isPresent(),
+            !text && !wishes.valuesOnly(),
+            text);
     int headerRow = inventory.table().headerRow();
     int lastRow =
         Math.max(lastRow(reader), inventory.ours().isEmpty() ? headerRow : used.lastRow());
@@ -147,7 +158,34 @@ public final class Refresh {
       drafts.add(lots.draft());
       names.addAll(lots.names());
     }
+    review(marks, inventory, reader, spot, filling, drafts, names);
+    if (!answers.byPiece().isEmpty() || marks.sheets().containsKey("answers")) {
+      String answersSheet = sheetName(marks, "answers", "Fineweight answers");
+      drafts.add(answers.draft(answersSheet));
+      names.addAll(Answers.names(answersSheet));
+    }
     return new WorkbookEdit(List.of(columns), drafts, names, WorkbookEdit.Removal.NOTHING);
+  }
+
+  private void review(
+      OurMarks marks,
+      Inventory inventory,
+      RowReader reader,
+      Spot spot,
+      Filling filling,
+      List<SheetDraft> drafts,
+      List<NamedCell> names) {
+    ReviewSheet review =
+        new ReviewSheet(
+            sheetName(marks, "review", "Fineweight review"),
+            inventory.sheet(),
+            reader.rows(),
+            new MeltFormula(spot.prices(), spot.wear()),
+            row -> filling.key(row.row()).orElse(row.key()));
+    if (!review.isEmpty() || marks.sheets().containsKey("review")) {
+      drafts.add(review.draft());
+      names.addAll(review.names());
+    }
   }
 
   private static int lastRow(RowReader reader) {

@@ -34,7 +34,7 @@ final class Reporting {
   }
 
   RefreshReport report(long changedCells, Optional<Path> backup) {
-    Totals totals = new Totals(melt);
+    Totals totals = new Totals(melt, spot.prices().currency().getCode());
     List<RefreshReport.OpenRow> open = new ArrayList<>();
     for (ReadRow row : reader.rows()) {
       if (row.isCoin()) {
@@ -103,12 +103,7 @@ final class Reporting {
     Appraisal appraisal = row.appraisal();
     BigDecimal low = melt.result(appraisal.content()).orElse(BigDecimal.ZERO);
     BigDecimal high = melt.result(appraisal.mostContent()).orElse(low);
-    String words =
-        appraisal.clues().wording().passages().stream()
-            .flatMap(List::stream)
-            .map(Word::raw)
-            .limit(14)
-            .collect(Collectors.joining(" "));
+    String words = words(appraisal);
     String place =
         new CellPlace(inventory.sheet(), row.row(), 0)
             .toString()
@@ -116,5 +111,14 @@ final class Reporting {
             .replaceAll("^A(\\d+)$", "row $1");
     String note = appraisal.notes().isEmpty() ? "" : appraisal.notes().get(0);
     return new RefreshReport.OpenRow(place, words, note, high.subtract(low));
+  }
+
+  /** The row's own words, shortened. */
+  static String words(Appraisal appraisal) {
+    return appraisal.clues().wording().passages().stream()
+        .flatMap(List::stream)
+        .map(Word::raw)
+        .limit(14)
+        .collect(Collectors.joining(" "));
   }
 }

@@ -34,15 +34,17 @@ final class RowReader {
   private final Workbook workbook;
   private final Inventory inventory;
   private final Appraiser appraiser;
+  private final Answers answers;
   private final Set<Integer> totalsRows = new HashSet<>();
   private final List<ReadRow> rows = new ArrayList<>();
   private final List<BadCell> badCells = new ArrayList<>();
   private final Map<List<Field>, Appraisal> remembered = new LinkedHashMap<>();
 
-  RowReader(Workbook workbook, Inventory inventory, Appraiser appraiser) {
+  RowReader(Workbook workbook, Inventory inventory, Appraiser appraiser, Answers answers) {
     this.workbook = workbook;
     this.inventory = inventory;
     this.appraiser = appraiser;
+    this.answers = answers;
   }
 
   /**
@@ -94,7 +96,8 @@ final class RowReader {
     }
     int before = badCells.size();
     errors(cells);
-    Appraisal appraisal = appraisal(Rows.fields(texts, inventory.table()));
+    String key = key(cells, texts);
+    Appraisal appraisal = appraisal(Rows.fields(texts, inventory.table()), answer(key, texts));
     if (Rows.isHeading(texts, inventory.table(), appraisal)) {
       rows.add(ReadRow.notACoin(row));
       return;
@@ -102,9 +105,7 @@ final class RowReader {
     if (badCells.size() == before) {
       impossible(row, appraisal);
     }
-    rows.add(
-        new ReadRow(
-            row, appraisal, key(cells, texts), Money.of(texts, inventory.table(), appraisal)));
+    rows.add(new ReadRow(row, appraisal, key, Money.of(texts, inventory.table(), appraisal)));
   }
 
   private List<Cell> ownersCells(List<Cell> cells) {
@@ -118,7 +119,17 @@ final class RowReader {
     return kept.isEmpty() ? cells.subList(0, 1) : kept;
   }
 
-  private Appraisal appraisal(List<Field> fields) {
+  private String answer(String key, RowText texts) {
+    String kept = answers.of(key);
+    return kept.isEmpty()
+        ? inventory.table().first(InputColumn.ANSWER).map(texts::at).map(Answers::idIn).orElse("")
+        : kept;
+  }
+
+  private Appraisal appraisal(List<Field> fields, String answer) {
+    if (!answer.isEmpty()) {
+      return appraiser.appraise(fields, answer);
+    }
     Appraisal known = remembered.get(fields);
     if (known == null) {
       known = appraiser.appraise(fields);

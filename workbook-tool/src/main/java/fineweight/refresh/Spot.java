@@ -37,6 +37,11 @@ record Spot(SpotPrices prices, BigDecimal wear, List<Metal> fromWorkbook) {
     return PRECIOUS;
   }
 
+  /** The base metals that are priced. */
+  List<Metal> base() {
+    return prices.prices().keySet().stream().filter(metal -> !metal.isPrecious()).toList();
+  }
+
   /**
    * @param given prices of this run; may be empty of prices but has currency and date
    * @param currencyGiven whether the user named the currency
@@ -62,11 +67,12 @@ record Spot(SpotPrices prices, BigDecimal wear, List<Metal> fromWorkbook) {
     Map<Metal, SpotPrice> prices = new EnumMap<>(Metal.class);
     List<Metal> fromWorkbook = new ArrayList<>();
     if (sameCurrency) {
-      for (Metal metal : PRECIOUS) {
+      for (Metal metal : Metal.values()) {
         Optional<BigDecimal> price =
-            price(stored.get(metal.ounceCode().orElseThrow()), metal, workbook);
+            price(stored.get(metal.ounceCode().orElse(metal.symbol())), metal, workbook);
         if (price.isPresent() && given.of(metal).isEmpty()) {
-          prices.put(metal, new SpotPrice(metal, price.get(), currency, MassUnit.TROY_OUNCE));
+          MassUnit unit = metal.isPrecious() ? MassUnit.TROY_OUNCE : MassUnit.TONNE;
+          prices.put(metal, new SpotPrice(metal, price.get(), currency, unit));
           fromWorkbook.add(metal);
         }
       }

@@ -59,6 +59,14 @@ final class SpotSheet {
               cell(price(metal), CellLook.number("#,##0.00##"), Kind.INPUT),
               DraftCell.text(metal.ounceCode().orElseThrow(), Kind.PLAIN)));
     }
+    for (Metal metal : spot.base()) {
+      BigDecimal price = MeltFormula.perTonne(spot.prices().of(metal).orElseThrow());
+      rows.add(
+          List.of(
+              DraftCell.text(metal.word() + ", per tonne", Kind.PLAIN),
+              cell(new CellContent.Number(price), CellLook.number("#,##0.00##"), Kind.INPUT),
+              DraftCell.text(metal.symbol() + " (IUPAC)", Kind.PLAIN)));
+    }
     rows.add(
         List.of(
             DraftCell.text("Share lost by wear (0 to 0.99)", Kind.PLAIN),
@@ -97,7 +105,9 @@ final class SpotSheet {
     names.add(value("date", 1));
     names.add(value("currency", 2));
     int row = FIRST_PRICE;
-    for (Metal metal : Spot.precious()) {
+    List<Metal> metals = new ArrayList<>(Spot.precious());
+    metals.addAll(spot.base());
+    for (Metal metal : metals) {
       names.add(
           new NamedCell(
               MeltFormula.priceName(metal),

@@ -16,6 +16,7 @@ final class Totals {
   private final MeltFormula melt;
   private final Map<RowState, Integer> states = new EnumMap<>(RowState.class);
   private final Map<String, BigDecimal> costs = new TreeMap<>();
+  private final String currency;
   private int rows;
   private long pieces;
   private int withoutPrice;
@@ -25,8 +26,12 @@ final class Totals {
   private BigDecimal most = BigDecimal.ZERO;
   private BigDecimal fromMemory = BigDecimal.ZERO;
 
-  Totals(MeltFormula melt) {
+  /**
+   * @param currency the currency of the prices, which a cost without one is taken to be in
+   */
+  Totals(MeltFormula melt, String currency) {
     this.melt = melt;
+    this.currency = currency;
   }
 
   void add(ReadRow row) {
@@ -49,7 +54,8 @@ final class Totals {
       fromMemory = fromMemory.add(low);
     }
     if (row.money().cost().isPresent()) {
-      costs.merge(row.money().currency(), row.money().cost().get(), BigDecimal::add);
+      String code = row.money().currency().isEmpty() ? currency : row.money().currency();
+      costs.merge(code, row.money().cost().get(), BigDecimal::add);
     } else {
       withoutCost++;
     }
@@ -93,15 +99,8 @@ final class Totals {
     return withoutCost;
   }
 
-  /**
-   * Cost by currency; the empty code where none is written anywhere. Where some rows name one
-   * currency and others none ("$22" beside "22"), all are of that one.
-   */
+  /** Cost by currency. */
   Map<String, BigDecimal> costs() {
-    if (costs.size() != 2 || !costs.containsKey("")) {
-      return costs;
-    }
-    BigDecimal sum = costs.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-    return Map.of(costs.keySet().stream().filter(code -> !code.isEmpty()).findFirst().get(), sum);
+    return costs;
   }
 }
