@@ -73,7 +73,9 @@ class CorpusRefreshTest {
         half.ounces("XAG").subtract(ounces).abs().compareTo(new BigDecimal("0.00005")) < 0
             && half.melt().filter(melt -> melt.compareTo(new BigDecimal("21.70")) == 0).isPresent(),
         file + " half dollars: " + half);
-    check(table.row(3).state() == FilledRow.State.NOTHING, file + " five cents: " + table.row(3));
+    // Without a mint letter: the older alloy, or a question whose lowest answer is nothing.
+    check(!table.row(3).hasFigure() && table.row(3).state() != FilledRow.State.VALUED,
+        file + " five cents: " + table.row(3));
     check(table.row(5).state() == FilledRow.State.SEVERAL, file + " quarter: " + table.row(5));
     check(!table.row(6).hasFigure(), file + " token: " + table.row(6));
     check(table.row(9).state() == FilledRow.State.BLANK, file + " total: " + table.row(9));
