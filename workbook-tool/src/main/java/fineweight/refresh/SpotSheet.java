@@ -10,6 +10,7 @@ import fineweight.workbook.NamedCell;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.SheetDraft.Kind;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
