@@ -102,11 +102,7 @@ final class Filling {
             ? new CellLook("", false)
             : CellLook.number(column.format());
     return new ColumnEdit(
-        place,
-        taken ? heading + OURS : heading,
-        look,
-        column.width(),
-        row -> content(column, row));
+        place, taken ? heading + OURS : heading, look, column.width(), row -> content(column, row));
   }
 
   private CellContent content(CalculatedColumn column, int row) {

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -31,12 +30,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Mixin private PriceOptions prices;
 
-  @Option(
-      names = "--home",
-      paramLabel = "COUNTRY",
-      defaultValue = "US",
-      description = "Country meant where the words name none; ${DEFAULT-VALUE} if absent.")
-  private String home;
+  @Mixin private HomeOption home;
 
   ExplainCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
@@ -49,7 +43,8 @@ final class ExplainCommand implements Callable<Integer> {
     Appraiser appraiser =
         new Appraiser(
             new ClueReader(lexicon),
-            new CoinIdentifier(Standards.catalogue(), lexicon, home, surroundings.latestYear()),
+            new CoinIdentifier(
+                Standards.catalogue(), lexicon, home.country(), surroundings.latestYear()),
             spot,
             Standards.catalogue());
     Appraisal appraisal =
