@@ -4,6 +4,7 @@ import fineweight.clue.Clues;
 import fineweight.clue.Field;
 import fineweight.clue.reading.ClueReader;
 import fineweight.column.Appraisal.Figures;
+import fineweight.identification.Answer;
 import fineweight.identification.Candidate;
 import fineweight.identification.CoinIdentifier;
 import fineweight.identification.Identification;
@@ -40,8 +41,9 @@ public final class Appraiser {
   }
 
   public Appraisal appraise(List<Field> fields) {
-    Clues clues = reader.read(fields);
-    Identification identification = identifier.identify(clues);
+    Answer answer = identifier.answer(reader.read(fields));
+    Clues clues = answer.clues();
+    Identification identification = answer.identification();
     if (identification instanceof OneStandard one) {
       return one(clues, one);
     }
