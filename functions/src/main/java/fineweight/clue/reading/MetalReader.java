@@ -78,7 +78,7 @@ final class MetalReader {
       return true;
     }
     if (metal.risky()) {
-      return hasPlace(passage, hit);
+      return hasPlace(passage, hit) && !isTheCoin(passage, hit);
     }
     return !isTheCoin(passage, hit);
   }

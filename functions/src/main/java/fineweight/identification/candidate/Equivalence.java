@@ -1,4 +1,4 @@
-package fineweight.identification;
+package fineweight.identification.candidate;
 
 import fineweight.metal.FineContent;
 import fineweight.metal.Metal;
@@ -10,12 +10,12 @@ import java.util.List;
  * Whether it matters which of several standards a coin is of: not if their precious metal differs
  * by less than 0.5 %.
  */
-final class Equivalence {
+public final class Equivalence {
   private static final BigDecimal LIMIT = new BigDecimal("0.005");
 
   private Equivalence() {}
 
-  static boolean same(List<CoinStandard> standards) {
+  public static boolean same(List<CoinStandard> standards) {
     for (Metal metal : Metal.values()) {
       if (metal.isPrecious() && differs(standards, metal)) {
         return false;
@@ -56,7 +56,7 @@ final class Equivalence {
   }
 
   /** The standard with the least precious metal; the first of equals. */
-  static CoinStandard lowest(List<CoinStandard> standards) {
+  public static CoinStandard lowest(List<CoinStandard> standards) {
     CoinStandard lowest = standards.get(0);
     for (CoinStandard standard : standards) {
       if (grams(standard.fineContent()).compareTo(grams(lowest.fineContent())) < 0) {

@@ -1,4 +1,4 @@
-package fineweight.identification;
+package fineweight.identification.candidate;
 
 import fineweight.quantity.Decimals;
 import fineweight.quantity.Mass;
@@ -10,7 +10,7 @@ import java.util.Optional;
  * Whether a measured piece fits a standard. A coin leaves the mint within about 1 or 2 % and loses
  * mass by wear; scales and people round.
  */
-final class MeasureMatch {
+public final class MeasureMatch {
   /**
    * A coin that lost more than this is worn slick, or it is another coin (common practice, no
    * source: 5 to 10 %).
@@ -34,7 +34,7 @@ final class MeasureMatch {
    * Whether the mass can be that of a coin of this standard; true if the standard's mass is not
    * known.
    */
-  static boolean mass(CoinStandard standard, Mass measured) {
+  public static boolean mass(CoinStandard standard, Mass measured) {
     Optional<Mass> gross = standard.specification().grossMass();
     if (gross.isEmpty()) {
       return true;
@@ -46,18 +46,18 @@ final class MeasureMatch {
   }
 
   /** How far the mass lies from the standard's, as a share of it. */
-  static BigDecimal distance(CoinStandard standard, Mass measured) {
+  public static BigDecimal distance(CoinStandard standard, Mass measured) {
     BigDecimal grams =
         standard.specification().grossMass().map(Mass::grams).orElse(measured.grams());
     return measured.grams().subtract(grams).abs().divide(grams, Decimals.DIVISION);
   }
 
   /** Whether one distance is so near another that the scale cannot decide. */
-  static boolean isClose(BigDecimal distance, BigDecimal best) {
+  public static boolean isClose(BigDecimal distance, BigDecimal best) {
     return distance.subtract(best).compareTo(CLOSE) <= 0;
   }
 
-  static boolean diameter(CoinStandard standard, BigDecimal measured) {
+  public static boolean diameter(CoinStandard standard, BigDecimal measured) {
     Optional<BigDecimal> known = standard.specification().diameterMillimetres();
     if (known.isEmpty()) {
       return true;

@@ -1,4 +1,4 @@
-package fineweight.identification;
+package fineweight.identification.candidate;
 
 import fineweight.clue.TypeName;
 import fineweight.clue.lexicon.Face;
@@ -7,6 +7,7 @@ import fineweight.clue.lexicon.Meaning;
 import fineweight.clue.word.Phrases;
 import fineweight.clue.word.Word;
 import fineweight.clue.word.Words;
+import fineweight.metal.Metal;
 import fineweight.quantity.Decimals;
 import fineweight.standard.CoinStandard;
 import fineweight.standard.Issue;
@@ -25,130 +26,55 @@ import java.util.regex.Pattern;
  * A standard prepared for comparison with clues: its faces, its size in ounces, the words of its
  * type. Immutable.
  */
-final class Profile {
+public final class Profile {
   /** Words of type names that name no single type. */
-  private static final Set<String> COMMON =
-      Set.of(
-          "liberty",
-          "large",
-          "small",
-          "silver",
-          "gold",
-          "modern",
-          "commemorative",
-          "commemoratives",
-          "later",
-          "circulation",
-          "proof",
-          "types",
-          "classic",
-          "annual",
-          "issue",
-          "issues",
-          "coinage",
-          "states",
-          "state",
-          "dollar",
-          "dollars",
-          "crown",
-          "shillings",
-          "shilling",
-          "florin",
-          "cents",
-          "union",
-          "standard",
-          "scandinavian",
-          "earlier",
-          "struck",
-          "after",
-          "before",
-          "half",
-          "quarter",
-          "bullion",
-          "general",
-          "fifty",
-          "twenty",
-          "three",
-          "round",
-          "incl",
-          "years",
-          "reign",
-          "values",
-          "copper",
-          "nickel",
-          "bronze",
-          "right",
-          "value",
-          "republic",
-          "kingdom",
-          "first",
-          "second",
-          "third",
-          "other",
-          "others",
-          "uncirculated",
-          "change",
-          "anniversary",
-          "special",
-          "programmes",
-          "piece",
-          "pieces",
-          "double",
-          "metal",
-          "sterling",
-          "pence",
-          "pound",
-          "sovereign",
-          "threepence",
-          "sixpence",
-          "english",
-          "legend",
-          "branch",
-          "mints",
-          "young",
-          "their",
-          "these",
-          "coins",
-          "restrike",
-          "farewell");
-
   private static final Pattern DATED = Pattern.compile("\\b[12]\\d{3}(-[12]\\d{3})?\\b");
 
   private final CoinStandard standard;
   private final Set<Face> faces = new HashSet<>();
+  private final Set<Face> literal = new HashSet<>();
+  private final String denominations;
   private final String typeText;
-  private final List<TypeWord> typeWords = new ArrayList<>();
+  private final List<NameWords> typeNames = new ArrayList<>();
   private BigDecimal ounces;
 
-  Profile(CoinStandard standard, Lexicon lexicon) {
+  public Profile(CoinStandard standard, Lexicon lexicon) {
     this.standard = standard;
     Issue issue = standard.issue();
     for (String denomination : issue.denominations()) {
       faces.add(new Face.Name(Words.normal(denomination)));
       literal(denomination, lexicon);
     }
+    literal.addAll(faces);
+    this.denominations = " " + Words.normal(String.join(" ", issue.denominations())) + " ";
     issue.faceValue().ifPresent(value -> fromFaceValue(value, lexicon.units(issue.currency())));
     this.typeText =
         " "
             + Words.normal(String.join(" ", issue.types()) + " " + standard.distinction().variant())
             + " ";
-    issue.types().forEach(this::addTypeWords);
+    issue.types().forEach(type -> addTypeWords(type, lexicon));
   }
 
   /**
-   * @param years the years that the type's name itself carries; empty for all
+   * The words of one type's name, common ones apart.
+   *
+   * @param years the years that the name itself carries; empty for all
    */
-  private record TypeWord(String word, Optional<Years> years) {}
+  private record NameWords(Set<String> words, Optional<Years> years) {}
 
   /** "Crossing the Delaware 2021" is meant by its words only for 2021. */
-  private void addTypeWords(String type) {
+  private void addTypeWords(String type, Lexicon lexicon) {
     Matcher dated = DATED.matcher(type);
     Optional<Years> years =
         dated.find() ? Optional.of(Years.parse(dated.group())) : Optional.empty();
+    Set<String> words = new HashSet<>();
     for (Word word : Words.of(type)) {
-      if (word.isLetters() && word.text().length() >= 5 && !COMMON.contains(word.text())) {
-        typeWords.add(new TypeWord(word.text(), years));
+      if (word.isLetters() && word.text().length() >= 5 && !lexicon.isCommon(word.text())) {
+        words.add(word.text());
       }
+    }
+    if (!words.isEmpty()) {
+      typeNames.add(new NameWords(words, years));
     }
   }
 
@@ -204,27 +130,52 @@ final class Profile {
     units.forEach((unit, number) -> faces.add(new Face.Amount(value.multiply(number), unit)));
   }
 
-  CoinStandard standard() {
+  public CoinStandard standard() {
     return standard;
   }
 
-  boolean hasFace(List<Face> wanted) {
+  public boolean hasFace(List<Face> wanted) {
     return wanted.stream().anyMatch(faces::contains);
   }
 
   /** The size of a bullion piece in troy ounces. */
-  Optional<BigDecimal> ounces() {
+  public Optional<BigDecimal> ounces() {
     return Optional.ofNullable(ounces);
   }
 
-  boolean hasType(TypeName type) {
+  public boolean hasType(TypeName type) {
     return type.phrases().stream().anyMatch(phrase -> typeText.contains(" " + phrase + " "));
   }
 
-  /** How many words of the type's name, common ones apart, are among those said. */
-  long typeWordsIn(Set<String> said, When when) {
-    return typeWords.stream()
-        .filter(word -> said.contains(word.word()) && when.within(word.years()))
-        .count();
+  /** Whether all words of one of its types' names, common ones apart, are among those said. */
+  public boolean isNamedIn(Set<String> said, When when) {
+    for (NameWords name : typeNames) {
+      if (said.containsAll(name.words()) && when.within(name.years())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  public boolean isGold() {
+    return standard
+        .specification()
+        .composition()
+        .mainPreciousMetal()
+        .filter(Metal.GOLD::equals)
+        .isPresent();
+  }
+
+  /** Whether a phrase is its denomination or a part of that. */
+  public boolean isDenominatedWith(String phrase) {
+    return denominations.contains(" " + phrase + " ");
+  }
+
+  /**
+   * Whether the amount stands in its own denomination, not only in its face value: "1 pound" does
+   * not stand in "sovereign".
+   */
+  public boolean isCalled(List<Face> wanted) {
+    return wanted.stream().anyMatch(literal::contains);
   }
 }

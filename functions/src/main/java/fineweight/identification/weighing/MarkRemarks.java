@@ -1,4 +1,4 @@
-package fineweight.identification;
+package fineweight.identification.weighing;
 
 import fineweight.clue.Clue;
 import fineweight.clue.Clues;
@@ -29,6 +29,9 @@ final class MarkRemarks {
         "error", "an error piece may be of another metal or mass: weigh it and have it looked at");
     SENTENCES.put("colored", "paint or enamel is not counted");
     SENTENCES.put("polished", "polishing took a little metal");
+    SENTENCES.put("doubtful", "the words doubt it: have the piece looked at");
+    SENTENCES.put(
+        "cob", "hand-cut coins differ much in mass: the figure is the legal one, weigh the piece");
     SENTENCES.put("not-gold", "the words name a golden alloy that holds no gold");
     SENTENCES.put("plated-lead", "the coin's own plating is part of its standard");
   }

@@ -1,4 +1,4 @@
-package fineweight.identification;
+package fineweight.identification.candidate;
 
 import fineweight.metal.Composition;
 import fineweight.metal.Metal;
@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Whether a standard agrees with a metal or a fineness that the words name. */
-final class MetalMatch {
+public final class MetalMatch {
   /** A said 900 means 892.4 of an early coin too; 917 and 900 stay apart. */
   private static final BigDecimal NEAR = new BigDecimal("8");
 
@@ -18,7 +18,7 @@ final class MetalMatch {
 
   private MetalMatch() {}
 
-  static boolean metal(CoinStandard standard, String said) {
+  public static boolean metal(CoinStandard standard, String said) {
     Composition alloy = standard.specification().composition();
     Optional<Metal> precious = alloy.mainPreciousMetal();
     Optional<Metal> element = Metal.ofCode(said);
@@ -59,7 +59,7 @@ final class MetalMatch {
     };
   }
 
-  static boolean fineness(CoinStandard standard, Fineness said) {
+  public static boolean fineness(CoinStandard standard, Fineness said) {
     Composition alloy = standard.specification().composition();
     for (Metal metal : alloy.metals()) {
       if (metal.isPrecious()
