@@ -1,0 +1,116 @@
+package fineweight.template;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * The looks of cells. Every pair of text and ground has a contrast of at least 4.5 to 1, and no
+ * look means anything by its colour alone.
+ */
+final class Looks {
+  /** Dark slate blue; white on it has a contrast of 10 to 1. */
+  private static final byte[] SLATE = {0x2B, 0x43, 0x5C};
+
+  private static final byte[] WHITE = {(byte) 0xFF, (byte) 0xFF, (byte) 0xFF};
+  private static final byte[] LINE = {(byte) 0xD0, (byte) 0xD7, (byte) 0xDE};
+
+  private final XSSFWorkbook workbook;
+  private final Map<InventoryColumn, XSSFCellStyle> cells = new EnumMap<>(InventoryColumn.class);
+  private final XSSFCellStyle header;
+  private final XSSFCellStyle title;
+  private final XSSFCellStyle heading;
+  private final XSSFCellStyle text;
+  private final XSSFCellStyle term;
+
+  Looks(XSSFWorkbook workbook) {
+    this.workbook = workbook;
+    header = header();
+    title = plain(font(16, true, SLATE));
+    heading = plain(font(12, true, SLATE));
+    text = plain(font(11, false, null));
+    text.setWrapText(true);
+    term = plain(font(11, true, null));
+    term.setWrapText(true);
+    for (InventoryColumn column : InventoryColumn.values()) {
+      cells.put(column, cell(column));
+    }
+  }
+
+  private XSSFFont font(int points, boolean bold, byte[] colour) {
+    XSSFFont font = workbook.createFont();
+    font.setFontHeightInPoints((short) points);
+    font.setBold(bold);
+    if (colour != null) {
+      font.setColor(new XSSFColor(colour));
+    }
+    return font;
+  }
+
+  private XSSFCellStyle header() {
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setFont(font(11, true, WHITE));
+    style.setFillForegroundColor(new XSSFColor(SLATE));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    style.setWrapText(true);
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
+    return style;
+  }
+
+  private XSSFCellStyle plain(XSSFFont font) {
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setFont(font);
+    style.setVerticalAlignment(VerticalAlignment.TOP);
+    return style;
+  }
+
+  private XSSFCellStyle cell(InventoryColumn column) {
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setVerticalAlignment(VerticalAlignment.TOP);
+    style.setBorderBottom(BorderStyle.THIN);
+    style.setBottomBorderColor(new XSSFColor(LINE));
+    style.setWrapText(column.isLong());
+    if (column == InventoryColumn.YEAR) {
+      // A year may be a number or words such as 1964-66; both stand at the same edge.
+      style.setAlignment(HorizontalAlignment.LEFT);
+    }
+    column
+        .format()
+        .ifPresent(format -> style.setDataFormat(workbook.createDataFormat().getFormat(format)));
+    return style;
+  }
+
+  /** A heading of the inventory. */
+  XSSFCellStyle ofHeader() {
+    return header;
+  }
+
+  XSSFCellStyle of(InventoryColumn column) {
+    return cells.get(column);
+  }
+
+  XSSFCellStyle ofTitle() {
+    return title;
+  }
+
+  XSSFCellStyle ofHeading() {
+    return heading;
+  }
+
+  /** A paragraph. */
+  XSSFCellStyle ofText() {
+    return text;
+  }
+
+  /** A word that is explained beside it. */
+  XSSFCellStyle ofTerm() {
+    return term;
+  }
+}
