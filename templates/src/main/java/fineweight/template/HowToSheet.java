@@ -11,8 +11,11 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** A page that says what to type, what the calculated columns mean, and what to be careful of. */
 final class HowToSheet {
-  private static final int TERM_WIDTH = 26;
-  private static final int TEXT_WIDTH = 84;
+  private static final int TERM_WIDTH = 30;
+  private static final int TEXT_WIDTH = 90;
+
+  /** Words break early, so a line holds less than the width. */
+  private static final int CHARACTERS_A_LINE = 84;
 
   private final XSSFSheet sheet;
   private final Looks looks;
@@ -27,7 +30,7 @@ final class HowToSheet {
     sheet.setColumnWidth(0, TERM_WIDTH * 256);
     sheet.setColumnWidth(1, TEXT_WIDTH * 256);
     sheet.setDisplayGridlines(false);
-    line("How to use this workbook", looks.ofTitle());
+    line("How to use this workbook", looks.ofTitle(), 28);
     if (withDemoRows) {
       pair(
           "Invented",
@@ -105,21 +108,21 @@ final class HowToSheet {
 
   private void heading(String words) {
     next++;
-    line(words, looks.ofHeading());
+    line(words, looks.ofHeading(), 20);
   }
 
-  private void line(String words, XSSFCellStyle style) {
-    XSSFCell cell = sheet.createRow(next++).createCell(0);
-    cell.setCellValue(words);
-    cell.setCellStyle(style);
+  private void line(String words, XSSFCellStyle style, int points) {
+    XSSFRow row = sheet.createRow(next++);
+    row.setHeightInPoints(points);
+    cell(row, 0, words, style);
   }
 
   private void pair(String term, String words) {
     XSSFRow row = sheet.createRow(next++);
     cell(row, 0, term, looks.ofTerm());
     cell(row, 1, words, looks.ofText());
-    int lines = 1 + (words.length() - 1) / TEXT_WIDTH;
-    row.setHeightInPoints(15.5f * Math.max(lines, 1 + (term.length() - 1) / TERM_WIDTH) + 2);
+    int lines = 1 + (words.length() - 1) / CHARACTERS_A_LINE;
+    row.setHeightInPoints(lines * 15f + 4);
   }
 
   private static void cell(XSSFRow row, int column, String words, XSSFCellStyle style) {

@@ -75,6 +75,6 @@ enum InventoryColumn {
 
   /** Whether its cells are long texts, which wrap. */
   boolean isLong() {
-    return this == NOTES || this == TYPE || this == LOT;
+    return this == NOTES || this == TYPE;
   }
 }

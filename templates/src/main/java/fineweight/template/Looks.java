@@ -4,6 +4,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontFamily;
+import org.apache.poi.ss.usermodel.FontScheme;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -17,13 +19,14 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  */
 final class Looks {
   /** Dark slate blue; white on it has a contrast of 10 to 1. */
-  private static final byte[] SLATE = {0x2B, 0x43, 0x5C};
+  private static final byte[] SLATE = {(byte) 0xFF, 0x2B, 0x43, 0x5C};
 
-  private static final byte[] WHITE = {(byte) 0xFF, (byte) 0xFF, (byte) 0xFF};
-  private static final byte[] LINE = {(byte) 0xD0, (byte) 0xD7, (byte) 0xDE};
+  private static final byte[] WHITE = {(byte) 0xFF, (byte) 0xFF, (byte) 0xFF, (byte) 0xFF};
+  private static final byte[] LINE = {(byte) 0xFF, (byte) 0xD0, (byte) 0xD7, (byte) 0xDE};
 
   private final XSSFWorkbook workbook;
   private final Map<InventoryColumn, XSSFCellStyle> cells = new EnumMap<>(InventoryColumn.class);
+  private final XSSFFont body;
   private final XSSFCellStyle header;
   private final XSSFCellStyle title;
   private final XSSFCellStyle heading;
@@ -32,6 +35,9 @@ final class Looks {
 
   Looks(XSSFWorkbook workbook) {
     this.workbook = workbook;
+    // Its scheme points to a theme that the workbook does not have.
+    body = workbook.getFontAt(0);
+    body.setScheme(FontScheme.NONE);
     header = header();
     title = plain(font(16, true, SLATE));
     heading = plain(font(12, true, SLATE));
@@ -48,6 +54,7 @@ final class Looks {
     XSSFFont font = workbook.createFont();
     font.setFontHeightInPoints((short) points);
     font.setBold(bold);
+    font.setFamily(FontFamily.SWISS);
     if (colour != null) {
       font.setColor(new XSSFColor(colour));
     }
@@ -57,8 +64,8 @@ final class Looks {
   private XSSFCellStyle header() {
     XSSFCellStyle style = workbook.createCellStyle();
     style.setFont(font(11, true, WHITE));
-    style.setFillForegroundColor(new XSSFColor(SLATE));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    style.setFillForegroundColor(new XSSFColor(SLATE));
     style.setWrapText(true);
     style.setVerticalAlignment(VerticalAlignment.CENTER);
     return style;
@@ -73,13 +80,20 @@ final class Looks {
 
   private XSSFCellStyle cell(InventoryColumn column) {
     XSSFCellStyle style = workbook.createCellStyle();
-    style.setVerticalAlignment(VerticalAlignment.TOP);
+    style.setFont(body);
     style.setBorderBottom(BorderStyle.THIN);
     style.setBottomBorderColor(new XSSFColor(LINE));
     style.setWrapText(column.isLong());
-    if (column == InventoryColumn.YEAR) {
+    switch (column) {
+      case NUMBER, MINT, GRADE -> style.setAlignment(HorizontalAlignment.CENTER);
       // A year may be a number or words such as 1964-66; both stand at the same edge.
-      style.setAlignment(HorizontalAlignment.LEFT);
+      case YEAR -> style.setAlignment(HorizontalAlignment.LEFT);
+      case TYPE, LOT, CURRENCY, STATUS, CERTIFICATE -> {
+        // A text beside a right-aligned number keeps its distance.
+        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setIndention((short) 1);
+      }
+      default -> style.setAlignment(HorizontalAlignment.GENERAL);
     }
     column
         .format()

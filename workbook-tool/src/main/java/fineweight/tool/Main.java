@@ -107,7 +107,8 @@ public final class Main implements Runnable {
     return ExitCode.USAGE.code();
   }
 
-  private static String sentence(String words) {
+  /** The words with a full stop, unless they end in a mark already. */
+  static String sentence(String words) {
     return words.matches("(?s).*[.?!]$") ? words : words + ".";
   }
 
