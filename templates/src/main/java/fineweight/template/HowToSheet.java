@@ -15,7 +15,7 @@ final class HowToSheet {
   private static final int TEXT_WIDTH = 90;
 
   /** Words break early, so a line holds less than the width. */
-  private static final int CHARACTERS_A_LINE = 84;
+  private static final int CHARACTERS_A_LINE = 98;
 
   private final XSSFSheet sheet;
   private final Looks looks;

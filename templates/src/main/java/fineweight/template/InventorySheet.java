@@ -72,6 +72,7 @@ final class InventorySheet {
     setup.setOrientation(PrintOrientation.LANDSCAPE);
     setup.setPageOrder(PageOrder.OVER_THEN_DOWN);
     sheet.setFitToPage(true);
+    sheet.setPrintGridlines(true);
     setup.setFitWidth((short) 1);
     setup.setFitHeight((short) 0);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));

@@ -2,7 +2,6 @@ package fineweight.template;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.FontFamily;
 import org.apache.poi.ss.usermodel.FontScheme;
@@ -22,7 +21,6 @@ final class Looks {
   private static final byte[] SLATE = {(byte) 0xFF, 0x2B, 0x43, 0x5C};
 
   private static final byte[] WHITE = {(byte) 0xFF, (byte) 0xFF, (byte) 0xFF, (byte) 0xFF};
-  private static final byte[] LINE = {(byte) 0xFF, (byte) 0xD0, (byte) 0xD7, (byte) 0xDE};
 
   private final XSSFWorkbook workbook;
   private final Map<InventoryColumn, XSSFCellStyle> cells = new EnumMap<>(InventoryColumn.class);
@@ -81,8 +79,6 @@ final class Looks {
   private XSSFCellStyle cell(InventoryColumn column) {
     XSSFCellStyle style = workbook.createCellStyle();
     style.setFont(body);
-    style.setBorderBottom(BorderStyle.THIN);
-    style.setBottomBorderColor(new XSSFColor(LINE));
     style.setWrapText(column.isLong());
     switch (column) {
       case NUMBER, MINT, GRADE -> style.setAlignment(HorizontalAlignment.CENTER);
