@@ -26,6 +26,9 @@ import java.util.Set;
 
 /** What shall stand in our columns, row by row. */
 final class Filling {
+  /** Behind a heading of ours that the owner has too. */
+  static final String OURS = " (Fineweight)";
+
   private final Map<CalculatedColumn, Integer> places;
   private final Map<Integer, ReadRow> rows = new HashMap<>();
   private final Map<Integer, String> keys = new HashMap<>();
@@ -100,7 +103,7 @@ final class Filling {
             : CellLook.number(column.format());
     return new ColumnEdit(
         place,
-        taken ? heading + " (Fineweight)" : heading,
+        taken ? heading + OURS : heading,
         look,
         column.width(),
         row -> content(column, row));

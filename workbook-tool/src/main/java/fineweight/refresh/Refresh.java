@@ -5,6 +5,7 @@ import fineweight.clue.reading.ClueReader;
 import fineweight.column.Appraiser;
 import fineweight.column.CalculatedColumn;
 import fineweight.column.InputColumn;
+import fineweight.column.RowState;
 import fineweight.column.MeltFormula;
 import fineweight.identification.CoinIdentifier;
 import fineweight.standard.Standards;
@@ -81,6 +82,7 @@ public final class Refresh {
     Answers answers = Answers.read(workbook, marks).with(wishes.answers());
     RowReader reader = new RowReader(workbook, inventory, appraiser(spot), answers);
     reader.read();
+    refuseNoCoins(inventory, reader);
     refuseBadCells(reader);
     return new Prepared(inventory, reader, spot, edit(marks, inventory, reader, spot, answers));
   }
@@ -92,6 +94,29 @@ public final class Refresh {
         new CoinIdentifier(Standards.catalogue(), lexicon, wishes.home(), wishes.latestYear()),
         spot.prices(),
         Standards.catalogue());
+  }
+
+  /** A price list or an address book can have headings like an inventory's; it gets no columns. */
+  private void refuseNoCoins(Inventory inventory, RowReader reader) throws RefreshRefusal {
+    boolean known =
+        reader.rows().stream()
+            .filter(ReadRow::isCoin)
+            .anyMatch(row -> row.appraisal().state() != RowState.NOT_KNOWN);
+    boolean wanted = wishes.sheet().isPresent() || !inventory.ours().isEmpty();
+    if (known || wanted) {
+      return;
+    }
+    boolean text = workbook.format() == FileFormat.CSV;
+    throw new RefreshRefusal(
+        RefreshRefusal.Kind.NO_INVENTORY,
+        workbook.path()
+            + (text ? "" : ", sheet \"" + inventory.sheet() + "\"")
+            + ": the headings in row "
+            + (inventory.table().headerRow() + 1)
+            + " could be those of an inventory, but no row below them names a coin that is known; "
+            + (text
+                ? "write year, denomination and type, or a description, of at least one coin."
+                : "if it is your list, name it with --sheet \"" + inventory.sheet() + "\"."));
   }
 
   private void refuseBadCells(RowReader reader) throws RefreshRefusal {
@@ -232,6 +257,9 @@ public final class Refresh {
     List<NamedCell> names = workbook.names();
     OurMarks marks = OurMarks.read(names);
     List<WorkbookEdit.ColumnPlace> columns = new ArrayList<>();
+    if (workbook.format() == FileFormat.CSV) {
+      columns.addAll(new InventoryFinder(workbook, marks).columnsInText());
+    }
     for (Map.Entry<CalculatedColumn, CellPlace> entry : marks.columns().entrySet()) {
       CellPlace place = entry.getValue();
       columns.add(new WorkbookEdit.ColumnPlace(place.sheet(), place.row(), place.column()));

@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Reads the rows of an inventory once, from the top, and appraises each. Rows with the same words
@@ -30,6 +31,8 @@ import java.util.Set;
  */
 final class RowReader {
   private static final int MOST_REMEMBERED = 50_000;
+  private static final Pattern SUM =
+      Pattern.compile("\\b(SUM|SUBTOTAL|AGGREGATE|COUNT|AVERAGE)[A-Z]*\\(");
 
   private final Workbook workbook;
   private final Inventory inventory;
@@ -89,7 +92,10 @@ final class RowReader {
     if (texts.cells().isEmpty()) {
       return;
     }
-    boolean coin = !totalsRows.contains(row) && Rows.isCoin(texts, inventory.table());
+    boolean coin =
+        !totalsRows.contains(row)
+            && !isSums(ownersCells(cells))
+            && Rows.isCoin(texts, inventory.table());
     if (!coin) {
       rows.add(ReadRow.notACoin(row));
       return;
@@ -106,6 +112,12 @@ final class RowReader {
       impossible(row, appraisal);
     }
     rows.add(new ReadRow(row, appraisal, key, Money.of(texts, inventory.table(), appraisal)));
+  }
+
+  /** A row of nothing but the owner's sums is a total, even if no word says so. */
+  private static boolean isSums(List<Cell> cells) {
+    return cells.stream().allMatch(cell -> cell.formula().isPresent())
+        && cells.stream().anyMatch(cell -> SUM.matcher(cell.formula().get()).find());
   }
 
   private List<Cell> ownersCells(List<Cell> cells) {
