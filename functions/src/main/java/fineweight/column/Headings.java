@@ -74,8 +74,7 @@ public final class Headings {
 
   /** The heading in comparable form: units in brackets do not count, and # is "no". */
   private static String normal(String heading) {
-    String bare =
-        heading.replaceAll("\\([^)]*\\)|\\[[^\\]]*\\]", " ").replace("#", " no ");
+    String bare = heading.replaceAll("\\([^)]*\\)|\\[[^\\]]*\\]", " ").replace("#", " no ");
     return Words.normal(bare.replaceAll("[_/?%+]", " "));
   }
 

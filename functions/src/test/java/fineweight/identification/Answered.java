@@ -96,8 +96,7 @@ record Answered(Clues clues, Identification identification, Optional<Long> piece
         switch (kind()) {
           case "ask" -> ((SeveralStandards) identification).question();
           case "none" -> ((NoStandard) identification).reason();
-          default ->
-              identification instanceof AsStated stated ? "stated " + stated.words() : "";
+          default -> identification instanceof AsStated stated ? "stated " + stated.words() : "";
         };
     return kind()
         + " n="
