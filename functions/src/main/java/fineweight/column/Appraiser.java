@@ -194,7 +194,8 @@ public final class Appraiser {
     }
   }
 
-  private static Figures figures(CoinStandard standard) {
+  /** The figures of a standard, as a row shows them. */
+  public static Figures figures(CoinStandard standard) {
     var specification = standard.specification();
     var main = specification.composition().mainPreciousMetal();
     return new Figures(
