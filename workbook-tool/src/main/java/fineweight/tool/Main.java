@@ -1,6 +1,6 @@
 package fineweight.tool;
 
-import fineweight.refresh.RefreshRefusal;
+import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.WorkbookRefusal;
 import java.io.PrintStream;

@@ -1,9 +1,9 @@
 package fineweight.tool;
 
 import fineweight.refresh.Refresh;
-import fineweight.refresh.RefreshRefusal;
 import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.Workbook;

@@ -1,9 +1,10 @@
-package fineweight.refresh;
+package fineweight.refresh.worth;
 
 import fineweight.column.Appraisal;
 import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
 import fineweight.metal.FineContent;
+import fineweight.refresh.inventory.ReadRow;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
@@ -12,7 +13,7 @@ import java.util.TreeMap;
 /**
  * Sums over rows: pieces, metal, melt at least and at most, cost by currency. Filled row by row.
  */
-final class Totals {
+public final class Totals {
   private final MeltFormula melt;
   private final Map<RowState, Integer> states = new EnumMap<>(RowState.class);
   private final Map<String, BigDecimal> costs = new TreeMap<>();
@@ -29,12 +30,12 @@ final class Totals {
   /**
    * @param currency the currency of the prices, which a cost without one is taken to be in
    */
-  Totals(MeltFormula melt, String currency) {
+  public Totals(MeltFormula melt, String currency) {
     this.melt = melt;
     this.currency = currency;
   }
 
-  void add(ReadRow row) {
+  public void add(ReadRow row) {
     Appraisal appraisal = row.appraisal();
     rows++;
     pieces += appraisal.pieces().orElse(0L);
@@ -61,46 +62,46 @@ final class Totals {
     }
   }
 
-  int rows() {
+  public int rows() {
     return rows;
   }
 
-  long pieces() {
+  public long pieces() {
     return pieces;
   }
 
-  int count(RowState state) {
+  public int count(RowState state) {
     return states.getOrDefault(state, 0);
   }
 
-  FineContent content() {
+  public FineContent content() {
     return content;
   }
 
   /** The sum of the rows' melt, each rounded as in its cell. */
-  BigDecimal least() {
+  public BigDecimal least() {
     return least;
   }
 
-  BigDecimal most() {
+  public BigDecimal most() {
     return most;
   }
 
   /** The part of {@link #least} that rests on standards from memory. */
-  BigDecimal fromMemory() {
+  public BigDecimal fromMemory() {
     return fromMemory;
   }
 
-  int withoutPrice() {
+  public int withoutPrice() {
     return withoutPrice;
   }
 
-  int withoutCost() {
+  public int withoutCost() {
     return withoutCost;
   }
 
   /** Cost by currency. */
-  Map<String, BigDecimal> costs() {
+  public Map<String, BigDecimal> costs() {
     return costs;
   }
 }

@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.inventory;
 
 import fineweight.column.RowText;
 import fineweight.workbook.Cell;
@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.Map;
 
 /** Cells as the text that the reader of clues takes. */
-final class CellTexts {
+public final class CellTexts {
   /** The day that has the serial number 0 in the calendar of 1900, from March 1900 on. */
   private static final LocalDate SERIAL_ZERO = LocalDate.of(1899, 12, 30);
 
   private CellTexts() {}
 
-  static RowText row(List<Cell> cells) {
+  public static RowText row(List<Cell> cells) {
     Map<Integer, String> texts = new HashMap<>();
     for (Cell cell : cells) {
       String text = text(cell.value());
@@ -31,7 +31,7 @@ final class CellTexts {
    * A date cell of 1 January, or one that shows only the year, is a year: that is how people make a
    * cell of a year.
    */
-  static String text(CellValue value) {
+  public static String text(CellValue value) {
     if (value instanceof CellValue.Text text) {
       return text.value();
     }

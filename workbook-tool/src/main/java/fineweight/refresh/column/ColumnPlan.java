@@ -1,7 +1,9 @@
-package fineweight.refresh;
+package fineweight.refresh.column;
 
 import fineweight.column.CalculatedColumn;
 import fineweight.metal.Metal;
+import fineweight.refresh.inventory.Inventory;
+import fineweight.refresh.inventory.ReadRow;
 import fineweight.workbook.FileFormat;
 import fineweight.workbook.SheetLayout;
 import java.util.Collection;
@@ -14,7 +16,7 @@ import java.util.Set;
  * Where our columns stand: those that exist stay where their owner has moved them, missing ones go
  * to the right end.
  */
-final class ColumnPlan {
+public final class ColumnPlan {
   private final Map<CalculatedColumn, Integer> places = new EnumMap<>(CalculatedColumn.class);
 
   private ColumnPlan() {}
@@ -23,7 +25,7 @@ final class ColumnPlan {
    * @param withKey whether a column of piece numbers is needed
    * @param lastColumn the last used column of the sheet, from 0
    */
-  static ColumnPlan of(
+  public static ColumnPlan of(
       Inventory inventory,
       SheetLayout layout,
       FileFormat format,
@@ -64,7 +66,7 @@ final class ColumnPlan {
   }
 
   /** Every column of ours, by its place from 0. */
-  Map<CalculatedColumn, Integer> places() {
+  public Map<CalculatedColumn, Integer> places() {
     return places;
   }
 }

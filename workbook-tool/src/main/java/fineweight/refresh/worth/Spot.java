@@ -1,8 +1,10 @@
-package fineweight.refresh;
+package fineweight.refresh.worth;
 
 import fineweight.column.MeltFormula;
 import fineweight.metal.Metal;
 import fineweight.quantity.MassUnit;
+import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.spot.SpotPrice;
 import fineweight.spot.SpotPrices;
 import fineweight.workbook.Cell;
@@ -29,16 +31,16 @@ import org.joda.money.IllegalCurrencyException;
  * @param wear the share of the metal taken off for wear, 0 to less than 1
  * @param fromWorkbook metals whose price was taken from the spot sheet
  */
-record Spot(SpotPrices prices, BigDecimal wear, List<Metal> fromWorkbook) {
+public record Spot(SpotPrices prices, BigDecimal wear, List<Metal> fromWorkbook) {
   private static final List<Metal> PRECIOUS =
       List.of(Metal.GOLD, Metal.SILVER, Metal.PLATINUM, Metal.PALLADIUM);
 
-  static List<Metal> precious() {
+  public static List<Metal> precious() {
     return PRECIOUS;
   }
 
   /** The base metals that are priced. */
-  List<Metal> base() {
+  public List<Metal> base() {
     return prices.prices().keySet().stream().filter(metal -> !metal.isPrecious()).toList();
   }
 
@@ -47,7 +49,7 @@ record Spot(SpotPrices prices, BigDecimal wear, List<Metal> fromWorkbook) {
    * @param currencyGiven whether the user named the currency
    * @param wearGiven the share, if the user named one
    */
-  static Spot of(
+  public static Spot of(
       Workbook workbook,
       OurMarks marks,
       SpotPrices given,

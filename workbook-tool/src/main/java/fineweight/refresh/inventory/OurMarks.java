@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.inventory;
 
 import fineweight.column.CalculatedColumn;
 import fineweight.workbook.CellPlace;
@@ -20,15 +20,18 @@ import java.util.Set;
  * @param sheets the names of our sheets by their purpose
  * @param values single cells of ours, such as the price of silver, by the name's end
  */
-record OurMarks(
+public record OurMarks(
     Map<CalculatedColumn, CellPlace> columns,
     Map<String, String> sheets,
     Map<String, CellPlace> values) {
-  static final String PREFIX = "Fineweight_";
+  public static final String PREFIX = "Fineweight_";
+
+  /** Behind a heading of ours that the owner has too. */
+  public static final String BEHIND_HEADING = " (Fineweight)";
   private static final String COLUMN = PREFIX + "column_";
   private static final String SHEET = PREFIX + "sheet_";
 
-  static OurMarks read(List<NamedCell> names) {
+  public static OurMarks read(List<NamedCell> names) {
     Map<CalculatedColumn, CellPlace> columns = new EnumMap<>(CalculatedColumn.class);
     Map<String, String> sheets = new HashMap<>();
     Map<String, CellPlace> values = new HashMap<>();
@@ -55,25 +58,25 @@ record OurMarks(
     return name.regionMatches(true, 0, prefix, 0, prefix.length());
   }
 
-  static NamedCell column(CalculatedColumn column, CellPlace heading) {
+  public static NamedCell column(CalculatedColumn column, CellPlace heading) {
     return new NamedCell(COLUMN + column.code(), SheetReference.of(heading), true);
   }
 
-  static NamedCell sheet(String purpose, String sheet) {
+  public static NamedCell sheet(String purpose, String sheet) {
     return new NamedCell(SHEET + purpose, SheetReference.of(new CellPlace(sheet, 0, 0)), true);
   }
 
   /** Every name of ours in a workbook, for taking all out. */
-  static List<String> allNames(List<NamedCell> names) {
+  public static List<String> allNames(List<NamedCell> names) {
     return names.stream().map(NamedCell::name).filter(name -> startsWith(name, PREFIX)).toList();
   }
 
-  boolean isOurs(String sheet) {
+  public boolean isOurs(String sheet) {
     return sheets.containsValue(sheet);
   }
 
   /** Our columns in a sheet, from 0. */
-  Set<Integer> columnsIn(String sheet) {
+  public Set<Integer> columnsIn(String sheet) {
     Set<Integer> places = new HashSet<>();
     columns.values().stream()
         .filter(place -> place.sheet().equals(sheet))

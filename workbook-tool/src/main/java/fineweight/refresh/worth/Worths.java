@@ -1,9 +1,10 @@
-package fineweight.refresh;
+package fineweight.refresh.worth;
 
 import fineweight.column.Appraisal;
 import fineweight.column.RowState;
 import fineweight.identification.Identification.OneStandard;
 import fineweight.identification.Identification.SeveralStandards;
+import fineweight.refresh.inventory.ReadRow;
 import fineweight.standard.CoinStandard;
 import fineweight.valuation.Basis;
 import fineweight.valuation.OwnPrice;
@@ -20,12 +21,12 @@ import org.joda.money.CurrencyUnit;
  * What the pieces of a row are worth: the collector's own price, or the higher of metal and face
  * value.
  */
-final class Worths {
+public final class Worths {
   private final Spot spot;
   private final Valuer valuer;
   private final Wear wear;
 
-  Worths(Spot spot) {
+  public Worths(Spot spot) {
     this.spot = spot;
     this.valuer = new Valuer(spot.prices());
     this.wear =
@@ -38,7 +39,7 @@ final class Worths {
    * Empty where nothing can be said: an unknown piece without a price of its owner's, or a metal
    * without a price.
    */
-  Optional<Worth> of(ReadRow row) {
+  public Optional<Worth> of(ReadRow row) {
     Appraisal appraisal = row.appraisal();
     if (appraisal.pieces().isEmpty() || appraisal.pieces().get() > Integer.MAX_VALUE) {
       return Optional.empty();
@@ -65,7 +66,7 @@ final class Worths {
   /**
    * Face value of all pieces of the row; empty if they are no money in the currency of the prices.
    */
-  Optional<BigDecimal> face(ReadRow row) {
+  public Optional<BigDecimal> face(ReadRow row) {
     return faceEach(row.appraisal())
         .flatMap(each -> row.appraisal().pieces().map(BigDecimal::valueOf).map(each::multiply));
   }

@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.inventory;
 
 import fineweight.column.CalculatedColumn;
 import fineweight.column.FoundTable;
@@ -22,7 +22,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Finds the sheet that holds the inventory and its headings, wherever they are. */
-final class InventoryFinder {
+public final class InventoryFinder {
   /** Headings stand among the first rows; some more are read to see what the columns hold. */
   private static final int LAST_SAMPLE_ROW = 120;
 
@@ -33,7 +33,7 @@ final class InventoryFinder {
   private final OurMarks marks;
   private final HeaderFinder finder = new HeaderFinder(Headings.standard());
 
-  InventoryFinder(Workbook workbook, OurMarks marks) {
+  public InventoryFinder(Workbook workbook, OurMarks marks) {
     this.workbook = workbook;
     this.marks = marks;
   }
@@ -44,7 +44,7 @@ final class InventoryFinder {
   /**
    * @param wanted the sheet that the user named; empty to look in all that are visible
    */
-  Inventory find(Optional<String> wanted) throws WorkbookRefusal, RefreshRefusal {
+  public Inventory find(Optional<String> wanted) throws WorkbookRefusal, RefreshRefusal {
     List<Found> found = new ArrayList<>();
     for (SheetSummary sheet : workbook.sheets()) {
       boolean looked =
@@ -121,7 +121,7 @@ final class InventoryFinder {
       Map<CalculatedColumn, Integer> ours = new EnumMap<>(CalculatedColumn.class);
       for (CalculatedColumn column : CalculatedColumn.values()) {
         String heading = column.heading("[A-Z]{3}");
-        place(row, heading + Pattern.quote(Filling.OURS))
+        place(row, heading + Pattern.quote(OurMarks.BEHIND_HEADING))
             .or(() -> place(row, heading))
             .ifPresent(found -> ours.put(column, found));
       }
@@ -205,7 +205,7 @@ final class InventoryFinder {
   }
 
   /** The cell of a heading, for messages. */
-  static CellPlace heading(Inventory inventory, int column) {
+  public static CellPlace heading(Inventory inventory, int column) {
     return new CellPlace(inventory.sheet(), inventory.table().headerRow(), column);
   }
 }

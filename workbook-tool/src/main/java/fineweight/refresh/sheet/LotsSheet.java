@@ -1,8 +1,12 @@
-package fineweight.refresh;
+package fineweight.refresh.sheet;
 
 import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
 import fineweight.metal.Metal;
+import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.worth.Spot;
+import fineweight.refresh.worth.Totals;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
 import fineweight.workbook.NamedCell;
@@ -19,7 +23,7 @@ import java.util.Map;
 /**
  * One line for each lot: pieces, cost, fine ounces, melt, and what the melt leaves over the cost.
  */
-final class LotsSheet {
+public final class LotsSheet {
   private static final CellLook OUNCES = CellLook.number("0.0000");
   private static final CellLook MONEY = CellLook.number("#,##0.00");
   private static final CellLook WHOLE = CellLook.number("0");
@@ -28,7 +32,7 @@ final class LotsSheet {
   private final Spot spot;
   private final Map<String, Totals> lots = new LinkedHashMap<>();
 
-  LotsSheet(String name, Spot spot, List<ReadRow> rows) {
+  public LotsSheet(String name, Spot spot, List<ReadRow> rows) {
     this.name = name;
     this.spot = spot;
     MeltFormula melt = new MeltFormula(spot.prices(), spot.wear());
@@ -41,7 +45,7 @@ final class LotsSheet {
     }
   }
 
-  SheetDraft draft() {
+  public SheetDraft draft() {
     String currency = spot.prices().currency().getCode();
     List<List<DraftCell>> rows = new ArrayList<>();
     rows.add(
@@ -127,7 +131,7 @@ final class LotsSheet {
     return DraftCell.of(new CellContent.Number(number), look);
   }
 
-  List<NamedCell> names() {
+  public List<NamedCell> names() {
     return List.of(OurMarks.sheet("lots", name));
   }
 }

@@ -1,7 +1,10 @@
-package fineweight.refresh;
+package fineweight.refresh.sheet;
 
 import fineweight.column.MeltFormula;
 import fineweight.metal.Metal;
+import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.SheetReference;
+import fineweight.refresh.worth.Spot;
 import fineweight.spot.SpotPrice;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
@@ -20,18 +23,18 @@ import java.util.Optional;
  * The sheet that holds the prices behind every melt formula: change a price there and all figures
  * follow.
  */
-final class SpotSheet {
+public final class SpotSheet {
   private static final int FIRST_PRICE = 4;
 
   private final String name;
   private final Spot spot;
 
-  SpotSheet(String name, Spot spot) {
+  public SpotSheet(String name, Spot spot) {
     this.name = name;
     this.spot = spot;
   }
 
-  SheetDraft draft() {
+  public SheetDraft draft() {
     List<List<DraftCell>> rows = new ArrayList<>();
     rows.add(List.of(DraftCell.text("Spot prices", Kind.TITLE)));
     rows.add(
@@ -100,7 +103,7 @@ final class SpotSheet {
   }
 
   /** The names behind which the cells stand. */
-  List<NamedCell> names() {
+  public List<NamedCell> names() {
     List<NamedCell> names = new ArrayList<>();
     names.add(OurMarks.sheet("spot", name));
     names.add(value("date", 1));

@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.inventory;
 
 import fineweight.workbook.Cell;
 import fineweight.workbook.CellContent;
@@ -24,8 +24,11 @@ import java.util.regex.Pattern;
  *
  * @param byPiece the id of the chosen standard by the number of the piece
  */
-record Answers(Map<String, String> byPiece) {
-  static final Answers NONE = new Answers(Map.of());
+public record Answers(Map<String, String> byPiece) {
+  public static final Answers NONE = new Answers(Map.of());
+
+  /** The column of the review sheet in which a person answers, from 0. */
+  public static final int REVIEW_COLUMN = 5;
 
   private static final int FIRST_ROW = 3;
 
@@ -33,15 +36,15 @@ record Answers(Map<String, String> byPiece) {
   private static final Pattern ID =
       Pattern.compile("\\(([a-z0-9][A-Za-z0-9-]+)\\)\\s*$|^\\s*([a-z]+-[A-Za-z0-9-]+)\\s*$");
 
-  Answers {
+  public Answers {
     byPiece = Collections.unmodifiableMap(new TreeMap<>(byPiece));
   }
 
   /** The answers kept so far, and those picked in the review sheet since the last run. */
-  static Answers read(Workbook workbook, OurMarks marks) throws WorkbookRefusal {
+  public static Answers read(Workbook workbook, OurMarks marks) throws WorkbookRefusal {
     Map<String, String> answers = new TreeMap<>();
     readSheet(workbook, marks.sheets().get("answers"), 1, answers);
-    readSheet(workbook, marks.sheets().get("review"), ReviewSheet.ANSWER_COLUMN, answers);
+    readSheet(workbook, marks.sheets().get("review"), REVIEW_COLUMN, answers);
     return new Answers(answers);
   }
 
@@ -70,7 +73,7 @@ record Answers(Map<String, String> byPiece) {
   }
 
   /** The id of a standard in an answer; empty if there is none. */
-  static String idIn(String answer) {
+  public static String idIn(String answer) {
     Matcher found = ID.matcher(answer);
     if (!found.find()) {
       return "";
@@ -79,17 +82,17 @@ record Answers(Map<String, String> byPiece) {
   }
 
   /** These answers and newer ones, which count before. */
-  Answers with(Map<String, String> newer) {
+  public Answers with(Map<String, String> newer) {
     Map<String, String> all = new TreeMap<>(byPiece);
     all.putAll(newer);
     return new Answers(all);
   }
 
-  String of(String piece) {
+  public String of(String piece) {
     return byPiece.getOrDefault(piece, "");
   }
 
-  SheetDraft draft(String name) {
+  public SheetDraft draft(String name) {
     List<List<DraftCell>> rows = new ArrayList<>();
     rows.add(List.of(DraftCell.text("Answers you gave", Kind.TITLE)));
     rows.add(
@@ -108,7 +111,7 @@ record Answers(Map<String, String> byPiece) {
     return new SheetDraft(name, false, rows, Map.of(0, 14.0, 1, 44.0), FIRST_ROW, Map.of());
   }
 
-  static List<NamedCell> names(String name) {
+  public static List<NamedCell> names(String name) {
     return List.of(OurMarks.sheet("answers", name));
   }
 }

@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.column;
 
 import fineweight.column.Appraisal;
 import fineweight.column.CalculatedColumn;
@@ -8,6 +8,10 @@ import fineweight.metal.FineContent;
 import fineweight.metal.Metal;
 import fineweight.quantity.Fineness;
 import fineweight.quantity.Mass;
+import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.worth.Spot;
+import fineweight.refresh.worth.Worths;
 import fineweight.valuation.Basis;
 import fineweight.valuation.Worth;
 import fineweight.workbook.CellContent;
@@ -25,10 +29,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** What shall stand in our columns, row by row. */
-final class Filling {
-  /** Behind a heading of ours that the owner has too. */
-  static final String OURS = " (Fineweight)";
-
+public final class Filling {
   private final Map<CalculatedColumn, Integer> places;
   private final Map<Integer, ReadRow> rows = new HashMap<>();
   private final Map<Integer, String> keys = new HashMap<>();
@@ -45,7 +46,7 @@ final class Filling {
    * @param formulas whether money cells hold live formulas, or only values
    * @param plain whether the file may know no letters beyond its own encoding
    */
-  Filling(
+  public Filling(
       ColumnPlan plan,
       List<ReadRow> read,
       Spot spot,
@@ -86,7 +87,7 @@ final class Filling {
   /**
    * @param headings the headings' texts of the owner, which ours may not repeat
    */
-  List<ColumnEdit> edits(Set<String> headings) {
+  public List<ColumnEdit> edits(Set<String> headings) {
     List<ColumnEdit> edits = new ArrayList<>();
     places.entrySet().stream()
         .sorted(Map.Entry.comparingByValue())
@@ -103,7 +104,7 @@ final class Filling {
             : CellLook.number(column.format());
     return new ColumnEdit(
         place,
-        taken ? heading + OURS : heading,
+        taken ? heading + OurMarks.BEHIND_HEADING : heading,
         look,
         column.width(),
         row -> content(column, row));
@@ -234,7 +235,7 @@ final class Filling {
   }
 
   /** The number of the piece in a row; empty if the owner's own column has it. */
-  Optional<String> key(int row) {
+  public Optional<String> key(int row) {
     return Optional.ofNullable(keys.get(row));
   }
 }

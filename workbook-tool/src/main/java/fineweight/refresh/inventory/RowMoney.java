@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.inventory;
 
 import fineweight.clue.word.NumberText;
 import fineweight.column.Appraisal;
@@ -20,20 +20,20 @@ import java.util.Optional;
  * @param ownPrice the collector's own price for one piece; empty if none is written or it cannot be
  *     read
  */
-record Money(
+public record RowMoney(
     String lot,
     Optional<BigDecimal> cost,
     String currency,
     String unreadable,
     Optional<BigDecimal> ownPrice) {
-  static final Money NONE = new Money("", Optional.empty(), "", "", Optional.empty());
+  public static final RowMoney NONE = new RowMoney("", Optional.empty(), "", "", Optional.empty());
 
   private static final Map<String, String> SIGNS =
       Map.of(
           "$", "USD", "€", "EUR", "£", "GBP", "¥", "JPY", "eur", "EUR", "usd", "USD", "gbp", "GBP",
           "chf", "CHF");
 
-  static Money of(RowText row, FoundTable table, Appraisal appraisal) {
+  public static RowMoney of(RowText row, FoundTable table, Appraisal appraisal) {
     String lot = table.first(InputColumn.LOT).map(row::at).orElse("").strip();
     String currency =
         table.first(InputColumn.CURRENCY).map(row::at).orElse("").strip().toUpperCase(Locale.ROOT);
@@ -48,12 +48,12 @@ record Money(
         whole.isPresent() ? BigDecimal.ONE : BigDecimal.valueOf(appraisal.pieces().orElse(1L));
     Optional<String> cost = whole.or(() -> each);
     if (cost.isEmpty()) {
-      return new Money(lot, Optional.empty(), currency, "", own);
+      return new RowMoney(lot, Optional.empty(), currency, "", own);
     }
     Amount amount = Amount.read(cost.get());
     String code = currency.isEmpty() ? amount.currency() : currency;
     String unreadable = amount.value().isEmpty() ? cost.get() : "";
-    return new Money(lot, amount.value().map(times::multiply), code, unreadable, own);
+    return new RowMoney(lot, amount.value().map(times::multiply), code, unreadable, own);
   }
 
   private static Optional<String> written(RowText row, FoundTable table, InputColumn column) {

@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.inventory;
 
 import fineweight.clue.Dating;
 import fineweight.clue.Field;
@@ -29,7 +29,7 @@ import java.util.regex.Pattern;
  * Reads the rows of an inventory once, from the top, and appraises each. Rows with the same words
  * share one appraisal.
  */
-final class RowReader {
+public final class RowReader {
   private static final int MOST_REMEMBERED = 50_000;
   private static final Pattern SUM =
       Pattern.compile("\\b(SUM|SUBTOTAL|AGGREGATE|COUNT|AVERAGE)[A-Z]*\\(");
@@ -43,7 +43,7 @@ final class RowReader {
   private final List<BadCell> badCells = new ArrayList<>();
   private final Map<List<Field>, Appraisal> remembered = new LinkedHashMap<>();
 
-  RowReader(Workbook workbook, Inventory inventory, Appraiser appraiser, Answers answers) {
+  public RowReader(Workbook workbook, Inventory inventory, Appraiser appraiser, Answers answers) {
     this.workbook = workbook;
     this.inventory = inventory;
     this.appraiser = appraiser;
@@ -55,17 +55,17 @@ final class RowReader {
    *
    * @param sentence what is wrong and what to do
    */
-  record BadCell(CellPlace place, String sentence) {}
+  public record BadCell(CellPlace place, String sentence) {}
 
-  List<ReadRow> rows() {
+  public List<ReadRow> rows() {
     return rows;
   }
 
-  List<BadCell> badCells() {
+  public List<BadCell> badCells() {
     return badCells;
   }
 
-  void read() throws WorkbookRefusal {
+  public void read() throws WorkbookRefusal {
     for (SheetLayout.Table table : workbook.layout(inventory.sheet()).tables()) {
       for (int i = 0; i < table.totalsRows(); i++) {
         totalsRows.add(table.area().lastRow() - i);
@@ -111,7 +111,7 @@ final class RowReader {
     if (badCells.size() == before) {
       impossible(row, appraisal);
     }
-    rows.add(new ReadRow(row, appraisal, key, Money.of(texts, inventory.table(), appraisal)));
+    rows.add(new ReadRow(row, appraisal, key, RowMoney.of(texts, inventory.table(), appraisal)));
   }
 
   /** A row of nothing but the owner's sums is a total, even if no word says so. */
@@ -205,7 +205,7 @@ final class RowReader {
   }
 
   /** Whether every coin has a number of its own in the collector's column. */
-  boolean hasOwnKeys() {
+  public boolean hasOwnKeys() {
     if (inventory.ours().containsKey(CalculatedColumn.KEY)
         || inventory.table().first(InputColumn.KEY).isEmpty()) {
       return false;

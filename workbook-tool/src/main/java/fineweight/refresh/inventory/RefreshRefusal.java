@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.inventory;
 
 /**
  * A run that cannot go on because of what the workbook holds, in one sentence with place and
@@ -19,7 +19,7 @@ public final class RefreshRefusal extends Exception {
 
   private final Kind kind;
 
-  RefreshRefusal(Kind kind, String sentence) {
+  public RefreshRefusal(Kind kind, String sentence) {
     super(sentence);
     this.kind = kind;
   }

@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.inventory;
 
 import fineweight.column.CalculatedColumn;
 import fineweight.column.FoundTable;
@@ -15,9 +15,9 @@ import java.util.Map;
  * @param ours the columns that we put in earlier, from 0
  * @param others further sheets that look like lists of coins but were not taken
  */
-record Inventory(
+public record Inventory(
     String sheet, FoundTable table, Map<CalculatedColumn, Integer> ours, List<String> others) {
-  Inventory {
+  public Inventory {
     Map<CalculatedColumn, Integer> copy = new EnumMap<>(CalculatedColumn.class);
     copy.putAll(ours);
     ours = Collections.unmodifiableMap(copy);

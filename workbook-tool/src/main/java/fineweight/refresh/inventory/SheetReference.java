@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.inventory;
 
 import fineweight.workbook.CellPlace;
 import java.util.Optional;
@@ -6,13 +6,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A single cell as a defined name writes it: {@code 'My coins'!$N$1}. */
-final class SheetReference {
+public final class SheetReference {
   private static final Pattern FORM =
       Pattern.compile("(?:'((?:[^']|'')+)'|([^'!]+))!\\$?([A-Z]{1,3})\\$?([1-9][0-9]{0,6})");
 
   private SheetReference() {}
 
-  static String of(CellPlace place) {
+  public static String of(CellPlace place) {
     return quoted(place.sheet())
         + "!$"
         + CellPlace.letters(place.column())
@@ -20,12 +20,12 @@ final class SheetReference {
         + (place.row() + 1);
   }
 
-  static String quoted(String sheet) {
+  public static String quoted(String sheet) {
     return "'" + sheet.replace("'", "''") + "'";
   }
 
   /** Empty if the reference is broken ({@code #REF!}) or more than a cell. */
-  static Optional<CellPlace> parse(String reference) {
+  public static Optional<CellPlace> parse(String reference) {
     Matcher form = FORM.matcher(reference.strip());
     if (!form.matches()) {
       return Optional.empty();

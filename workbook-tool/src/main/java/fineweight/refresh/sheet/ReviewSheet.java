@@ -1,4 +1,4 @@
-package fineweight.refresh;
+package fineweight.refresh.sheet;
 
 import fineweight.column.Appraisal;
 import fineweight.column.MeltFormula;
@@ -6,6 +6,10 @@ import fineweight.column.RowState;
 import fineweight.identification.Candidate;
 import fineweight.identification.Identification.SeveralStandards;
 import fineweight.metal.FineContent;
+import fineweight.refresh.inventory.Answers;
+import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.SheetReference;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
 import fineweight.workbook.CellPlace;
@@ -25,9 +29,7 @@ import java.util.function.Function;
  * The rows that need a person, most money at stake first, each with its question and the answers to
  * choose from.
  */
-final class ReviewSheet {
-  static final int ANSWER_COLUMN = 5;
-
+public final class ReviewSheet {
   private static final int FIRST_ROW = 3;
   private static final int FIRST_CHOICE = 6;
   private static final int MOST_ROWS = 2000;
@@ -43,7 +45,7 @@ final class ReviewSheet {
   /**
    * @param keys the number of the piece in a row
    */
-  ReviewSheet(
+  public ReviewSheet(
       String name,
       String inventorySheet,
       List<ReadRow> rows,
@@ -61,7 +63,7 @@ final class ReviewSheet {
     open.sort(Comparator.comparing(Open::atStake).reversed());
   }
 
-  static boolean needsAPerson(RowState state) {
+  public static boolean needsAPerson(RowState state) {
     return state == RowState.SEVERAL || state == RowState.NOT_KNOWN;
   }
 
@@ -70,11 +72,11 @@ final class ReviewSheet {
     return melt.result(appraisal.mostContent()).orElse(low).subtract(low);
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return open.isEmpty();
   }
 
-  SheetDraft draft() {
+  public SheetDraft draft() {
     List<List<DraftCell>> rows = new ArrayList<>();
     rows.add(List.of(DraftCell.text("Rows that need you, most money at stake first", Kind.TITLE)));
     rows.add(
@@ -122,8 +124,7 @@ final class ReviewSheet {
             Kind.PLAIN,
             SheetReference.of(place).replace("$", "")));
     line.add(
-        new DraftCell(
-            new CellContent.Text(Reporting.words(appraisal)), CellLook.GENERAL, Kind.PLAIN, ""));
+        new DraftCell(new CellContent.Text(open.row().words()), CellLook.GENERAL, Kind.PLAIN, ""));
     String note = appraisal.notes().isEmpty() ? "" : appraisal.notes().get(0);
     line.add(new DraftCell(new CellContent.Text(note), CellLook.GENERAL, Kind.PLAIN, ""));
     line.add(DraftCell.of(new CellContent.Number(open.atStake()), CellLook.number("#,##0.00")));
@@ -133,7 +134,7 @@ final class ReviewSheet {
     if (line.size() > FIRST_CHOICE) {
       String last = CellPlace.letters(line.size() - 1);
       dropDowns.put(
-          CellPlace.letters(ANSWER_COLUMN) + row,
+          CellPlace.letters(Answers.REVIEW_COLUMN) + row,
           "$" + CellPlace.letters(FIRST_CHOICE) + "$" + row + ":$" + last + "$" + row);
     }
     return line;
@@ -160,7 +161,7 @@ final class ReviewSheet {
     return answer + worth + " (" + id + ")";
   }
 
-  List<NamedCell> names() {
+  public List<NamedCell> names() {
     return List.of(OurMarks.sheet("review", name));
   }
 }
