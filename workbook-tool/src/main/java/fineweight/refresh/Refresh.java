@@ -5,8 +5,8 @@ import fineweight.clue.reading.ClueReader;
 import fineweight.column.Appraiser;
 import fineweight.column.CalculatedColumn;
 import fineweight.column.InputColumn;
-import fineweight.column.RowState;
 import fineweight.column.MeltFormula;
+import fineweight.column.RowState;
 import fineweight.identification.CoinIdentifier;
 import fineweight.refresh.column.ColumnPlan;
 import fineweight.refresh.column.Filling;
@@ -21,7 +21,6 @@ import fineweight.refresh.sheet.LotsSheet;
 import fineweight.refresh.sheet.ReviewSheet;
 import fineweight.refresh.sheet.SpotSheet;
 import fineweight.refresh.worth.Spot;
-import fineweight.standard.Standards;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.FileFormat;
@@ -104,9 +103,9 @@ public final class Refresh {
     Lexicon lexicon = Lexicon.standard();
     return new Appraiser(
         new ClueReader(lexicon),
-        new CoinIdentifier(Standards.catalogue(), lexicon, wishes.home(), wishes.latestYear()),
+        new CoinIdentifier(wishes.standards(), lexicon, wishes.home(), wishes.latestYear()),
         spot.prices(),
-        Standards.catalogue());
+        wishes.standards());
   }
 
   /** A price list or an address book can have headings like an inventory's; it gets no columns. */
