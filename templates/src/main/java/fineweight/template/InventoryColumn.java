@@ -73,11 +73,6 @@ enum InventoryColumn {
     return prompt;
   }
 
-  /** Whether it holds amounts, which stand at the right edge. */
-  boolean isAmount() {
-    return this == COUNT || this == WEIGHT || this == COST || this == OWN_PRICE;
-  }
-
   /** Whether its cells are long texts, which wrap. */
   boolean isLong() {
     return this == NOTES || this == TYPE;
