@@ -8,7 +8,19 @@ import fineweight.column.InputColumn;
 import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
 import fineweight.identification.CoinIdentifier;
-import fineweight.standard.Standards;
+import fineweight.refresh.column.ColumnPlan;
+import fineweight.refresh.column.Filling;
+import fineweight.refresh.inventory.Answers;
+import fineweight.refresh.inventory.Inventory;
+import fineweight.refresh.inventory.InventoryFinder;
+import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.RefreshRefusal;
+import fineweight.refresh.inventory.RowReader;
+import fineweight.refresh.sheet.LotsSheet;
+import fineweight.refresh.sheet.ReviewSheet;
+import fineweight.refresh.sheet.SpotSheet;
+import fineweight.refresh.worth.Spot;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.FileFormat;
@@ -42,13 +54,13 @@ public final class Refresh {
 
   /**
    * @param changes takes each cell that would change
-   * @return what was understood; nothing is written
+   * @return what was understood; nothing is written, and prices are not needed
    */
   public static RefreshReport preview(
       Workbook workbook, RefreshWishes wishes, Consumer<CellChange> changes)
       throws WorkbookRefusal, RefreshRefusal {
     Refresh refresh = new Refresh(workbook, wishes);
-    Prepared prepared = refresh.prepare();
+    Prepared prepared = refresh.prepare(false);
     long[] count = new long[1];
     workbook.preview(
         prepared.edit(),
@@ -64,17 +76,17 @@ public final class Refresh {
   public static RefreshReport run(Workbook workbook, RefreshWishes wishes)
       throws WorkbookRefusal, RefreshRefusal {
     Refresh refresh = new Refresh(workbook, wishes);
-    Prepared prepared = refresh.prepare();
+    Prepared prepared = refresh.prepare(true);
     Workbook.SaveResult saved = workbook.save(prepared.edit());
     return new Reporting(workbook, prepared.inventory(), prepared.reader(), prepared.spot())
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
   }
 
-  private Prepared prepare() throws WorkbookRefusal, RefreshRefusal {
+  private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {
     OurMarks marks = OurMarks.read(workbook.names());
     Inventory inventory = new InventoryFinder(workbook, marks).find(wishes.sheet());
     Spot spot = Spot.of(workbook, marks, wishes.prices(), wishes.currencyGiven(), wishes.wear());
-    if (spot.prices().prices().isEmpty()) {
+    if (pricesNeeded && spot.prices().prices().isEmpty()) {
       throw new RefreshRefusal(
           RefreshRefusal.Kind.NO_PRICES,
           "No price is given: add --spot XAG=30.00 --spot XAU=2500.00 (price of one troy ounce), or --spot-file prices.json.");
@@ -91,9 +103,9 @@ public final class Refresh {
     Lexicon lexicon = Lexicon.standard();
     return new Appraiser(
         new ClueReader(lexicon),
-        new CoinIdentifier(Standards.catalogue(), lexicon, wishes.home(), wishes.latestYear()),
+        new CoinIdentifier(wishes.standards(), lexicon, wishes.home(), wishes.latestYear()),
         spot.prices(),
-        Standards.catalogue());
+        wishes.standards());
   }
 
   /** A price list or an address book can have headings like an inventory's; it gets no columns. */

@@ -1,10 +1,14 @@
 package fineweight.refresh;
 
-import fineweight.clue.word.Word;
 import fineweight.column.Appraisal;
 import fineweight.column.InputColumn;
 import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
+import fineweight.refresh.inventory.Inventory;
+import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.RowReader;
+import fineweight.refresh.worth.Spot;
+import fineweight.refresh.worth.Totals;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.Workbook;
 import java.math.BigDecimal;
@@ -15,7 +19,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Puts together what a run has to say. */
 final class Reporting {
@@ -103,7 +106,7 @@ final class Reporting {
     Appraisal appraisal = row.appraisal();
     BigDecimal low = melt.result(appraisal.content()).orElse(BigDecimal.ZERO);
     BigDecimal high = melt.result(appraisal.mostContent()).orElse(low);
-    String words = words(appraisal);
+    String words = row.words();
     String place =
         new CellPlace(inventory.sheet(), row.row(), 0)
             .toString()
@@ -111,14 +114,5 @@ final class Reporting {
             .replaceAll("^A(\\d+)$", "row $1");
     String note = appraisal.notes().isEmpty() ? "" : appraisal.notes().get(0);
     return new RefreshReport.OpenRow(place, words, note, high.subtract(low));
-  }
-
-  /** The row's own words, shortened. */
-  static String words(Appraisal appraisal) {
-    return appraisal.clues().wording().passages().stream()
-        .flatMap(List::stream)
-        .map(Word::raw)
-        .limit(14)
-        .collect(Collectors.joining(" "));
   }
 }

@@ -9,7 +9,6 @@ import fineweight.column.Appraiser;
 import fineweight.identification.CoinIdentifier;
 import fineweight.settings.SettingException;
 import fineweight.spot.SpotPrices;
-import fineweight.standard.Standards;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -30,7 +29,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Mixin private PriceOptions prices;
 
-  @Mixin private HomeOption home;
+  @Mixin private CatalogueOptions catalogue;
 
   ExplainCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
@@ -44,9 +43,9 @@ final class ExplainCommand implements Callable<Integer> {
         new Appraiser(
             new ClueReader(lexicon),
             new CoinIdentifier(
-                Standards.catalogue(), lexicon, home.country(), surroundings.latestYear()),
+                catalogue.standards(), lexicon, catalogue.home(), surroundings.latestYear()),
             spot,
-            Standards.catalogue());
+            catalogue.standards());
     Appraisal appraisal =
         appraiser.appraise(List.of(new Field(FieldRole.DESCRIPTION, String.join(" ", words))));
     new Explanation(surroundings.out(), spot, prices.wear().orElse(java.math.BigDecimal.ZERO))

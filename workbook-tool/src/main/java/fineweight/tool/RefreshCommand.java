@@ -1,9 +1,9 @@
 package fineweight.tool;
 
 import fineweight.refresh.Refresh;
-import fineweight.refresh.RefreshRefusal;
 import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.Workbook;
@@ -52,7 +52,7 @@ final class RefreshCommand implements Callable<Integer> {
           "Fill the other rows even if some cells hold an error, a negative count or an impossible year.")
   private boolean leaveOutBadRows;
 
-  @Mixin private HomeOption home;
+  @Mixin private CatalogueOptions catalogue;
 
   @Option(names = "--quiet", description = "Print nothing but complaints.")
   private boolean quiet;
@@ -71,7 +71,8 @@ final class RefreshCommand implements Callable<Integer> {
             Optional.ofNullable(sheet),
             valuesOnly,
             leaveOutBadRows,
-            home.country(),
+            catalogue.standards(),
+            catalogue.home(),
             surroundings.latestYear(),
             Map.of());
     ReportWords words = new ReportWords(surroundings.out());
