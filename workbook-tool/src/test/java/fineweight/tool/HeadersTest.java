@@ -57,6 +57,20 @@ class HeadersTest {
     assertThat(Files.readAllBytes(file)).as("a second run changes nothing").isEqualTo(once);
   }
 
+  /** A text table has no hidden marks: the owner's columns are still told from ours. */
+  @Test
+  void columnsCalledLikeOursStayTheirOwnersInATextTable() throws IOException {
+    String text = "Year,Denomination,Count,Metal,State,Note\n1964,dime,2,silver,nice,from a jar\n";
+    Path file = Files.writeString(folder.resolve("list.csv"), text);
+    assertThat(CommandRun.refresh(file).err()).isEmpty();
+    byte[] once = Files.readAllBytes(file);
+    assertThat(Files.readAllLines(file).get(1)).startsWith("1964,dime,2,silver,nice,from a jar,");
+    assertThat(CommandRun.refresh(file).done()).isTrue();
+    assertThat(Files.readAllBytes(file)).isEqualTo(once);
+    assertThat(CommandRun.of("take-out", file).done()).isTrue();
+    assertThat(Files.readString(file)).isEqualTo(text);
+  }
+
   private static boolean fits(String expected, FilledRow filled) {
     FilledRow.State state = filled.state();
     return switch (expected) {
