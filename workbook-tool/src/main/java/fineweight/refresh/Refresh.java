@@ -94,8 +94,8 @@ public final class Refresh {
     Answers answers = Answers.read(workbook, marks).with(wishes.answers());
     RowReader reader = new RowReader(workbook, inventory, appraiser(spot), answers);
     reader.read();
-    refuseNoCoins(inventory, reader);
     refuseBadCells(reader);
+    refuseNoCoins(inventory, reader);
     return new Prepared(inventory, reader, spot, edit(marks, inventory, reader, spot, answers));
   }
 
@@ -113,7 +113,12 @@ public final class Refresh {
     boolean known =
         reader.rows().stream()
             .filter(ReadRow::isCoin)
-            .anyMatch(row -> row.appraisal().state() != RowState.NOT_KNOWN);
+            .map(ReadRow::appraisal)
+            .anyMatch(
+                appraisal ->
+                    appraisal.state() == RowState.VALUED
+                        || appraisal.state() == RowState.SEVERAL
+                        || !appraisal.figures().standardId().isEmpty());
     boolean wanted = wishes.sheet().isPresent() || !inventory.ours().isEmpty();
     if (known || wanted) {
       return;
