@@ -50,8 +50,8 @@ final class CellTexts {
   }
 
   /**
-   * A number such as 1889 typed into a cell that is formatted as a date shows itself as a day of 1905; no coin was bought
-   * then, and the number is a year.
+   * A number such as 1889 typed into a cell that is formatted as a date shows itself as a day of
+   * 1905; no coin was bought then, and the number is a year.
    */
   private static String date(CellValue.Date date) {
     LocalDate day = date.value().toLocalDate();

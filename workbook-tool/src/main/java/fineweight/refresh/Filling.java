@@ -107,8 +107,7 @@ final class Filling {
     }
     return switch (column) {
       case KEY -> number(Optional.of(new BigDecimal(keys.get(row))));
-      case STATE ->
-          text(plain ? appraisal.state().plainLabel() : appraisal.state().label());
+      case STATE -> text(plain ? appraisal.state().plainLabel() : appraisal.state().label());
       case METAL -> text(appraisal.figures().metal());
       case FINENESS -> number(appraisal.figures().fineness().map(Fineness::perMille));
       case GROSS -> number(appraisal.figures().gross().map(Mass::grams));
