@@ -2,6 +2,7 @@ package fineweight.clue;
 
 import fineweight.clue.lexicon.Face;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -9,8 +10,21 @@ import java.util.Set;
  *
  * @param faces the possible meanings, at least one
  * @param countries catalogue keys to which the name belongs; empty for any
+ * @param orCounted another reading, for where no coin has such a face
  */
-public record Denomination(List<Face> faces, Set<String> countries) {
+public record Denomination(List<Face> faces, Set<String> countries, Optional<Counted> orCounted) {
+  /**
+   * A number of coins of one unit: "3 gulden" are three coins of one gulden, for want of a coin of
+   * three.
+   *
+   * @param faces the possible meanings of one coin
+   */
+  public record Counted(long pieces, List<Face> faces) {
+    public Counted {
+      faces = List.copyOf(faces);
+    }
+  }
+
   public Denomination {
     faces = List.copyOf(faces);
     countries = Set.copyOf(countries);

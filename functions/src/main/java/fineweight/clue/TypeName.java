@@ -7,8 +7,15 @@ import java.util.Set;
 /**
  * An everyday name of a type. Immutable.
  *
- * @param phrase occurs in the type name or variant of the standards meant, in comparable form
+ * @param phrases one of them occurs in the type name or variant of the standards meant, in
+ *     comparable form
  * @param countries catalogue keys; empty for any
  * @param implied the denomination, if the type alone names the coin; may be empty
  */
-public record TypeName(String phrase, Set<String> countries, List<Face> implied) {}
+public record TypeName(List<String> phrases, Set<String> countries, List<Face> implied) {
+  public TypeName {
+    phrases = List.copyOf(phrases);
+    countries = Set.copyOf(countries);
+    implied = List.copyOf(implied);
+  }
+}

@@ -9,8 +9,17 @@ import java.util.Set;
  *
  * @param passages the words of each field, without signs that mean nothing
  * @param leftOver words of the fields that no rule took, as written
+ * @param slips words read as others
  */
-public record Wording(List<List<Word>> passages, List<String> leftOver) {
+public record Wording(List<List<Word>> passages, List<String> leftOver, List<Slip> slips) {
+  /**
+   * A word that was read as another.
+   *
+   * @param written as it stands in the text
+   * @param read the known word
+   */
+  public record Slip(String written, String read) {}
+
   private static final Set<String> NEGATIONS =
       Set.of(
           "no", "not", "without", "w/o", "wo", "kein", "keine", "ohne", "nicht", "geen", "niet",
@@ -20,6 +29,7 @@ public record Wording(List<List<Word>> passages, List<String> leftOver) {
   public Wording {
     passages = passages.stream().map(List::copyOf).toList();
     leftOver = List.copyOf(leftOver);
+    slips = List.copyOf(slips);
   }
 
   /** Whether the phrase is said, not denied ("no arrows") and not doubted ("arrows?"). */

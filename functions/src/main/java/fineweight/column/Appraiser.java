@@ -4,6 +4,7 @@ import fineweight.clue.Clues;
 import fineweight.clue.Field;
 import fineweight.clue.reading.ClueReader;
 import fineweight.column.Appraisal.Figures;
+import fineweight.identification.Answer;
 import fineweight.identification.Candidate;
 import fineweight.identification.CoinIdentifier;
 import fineweight.identification.Identification;
@@ -17,6 +18,7 @@ import fineweight.metal.Metal;
 import fineweight.spot.SpotPrices;
 import fineweight.standard.Certainty;
 import fineweight.standard.CoinStandard;
+import fineweight.standard.Standards;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,16 +34,28 @@ public final class Appraiser {
   private final ClueReader reader;
   private final CoinIdentifier identifier;
   private final SpotPrices spot;
+  private final Standards standards;
 
-  public Appraiser(ClueReader reader, CoinIdentifier identifier, SpotPrices spot) {
+  public Appraiser(
+      ClueReader reader, CoinIdentifier identifier, SpotPrices spot, Standards standards) {
     this.reader = reader;
     this.identifier = identifier;
     this.spot = spot;
+    this.standards = standards;
   }
 
   public Appraisal appraise(List<Field> fields) {
-    Clues clues = reader.read(fields);
-    Identification identification = identifier.identify(clues);
+    return appraise(fields, "");
+  }
+
+  /**
+   * @param answer the id of the standard that a person chose for this piece; empty if none. It
+   *     counts where the words leave the standard open, and never against them
+   */
+  public Appraisal appraise(List<Field> fields, String answer) {
+    Answer found = identifier.answer(reader.read(fields));
+    Clues clues = found.clues();
+    Identification identification = Answered.by(answer, found.identification(), standards);
     if (identification instanceof OneStandard one) {
       return one(clues, one);
     }
@@ -65,8 +79,10 @@ public final class Appraiser {
     PieceCount.Counted counted = PieceCount.of(clues.quantity().value(), Optional.of(standard));
     Figures figures = figures(standard);
     boolean unknownMass = standard.specification().isPrecious() && !figures.content().hasPrecious();
+    boolean priced =
+        figures.content().masses().keySet().stream().anyMatch(spot.prices()::containsKey);
     RowState state =
-        !standard.specification().isPrecious()
+        !standard.specification().isPrecious() && !priced
             ? RowState.NOTHING
             : counted.pieces().isEmpty() || unknownMass ? RowState.NOT_KNOWN : RowState.VALUED;
     List<String> notes = new ArrayList<>();
@@ -78,6 +94,11 @@ public final class Appraiser {
     }
     if (state == RowState.NOTHING) {
       notes.add("No precious metal: " + figures.metal() + ".");
+    }
+    if (!standard.specification().isPrecious() && priced) {
+      notes.add(
+          "Valued by its base metal: melting or exporting it may be unlawful (United States cents"
+              + " and five cents: 31 CFR part 82); local law decides.");
     }
     remarks(one, notes);
     if (figures.fromMemory() && state == RowState.VALUED) {

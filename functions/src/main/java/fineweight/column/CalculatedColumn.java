@@ -9,7 +9,7 @@ public enum CalculatedColumn {
   KEY("Piece no.", "0", 9, null),
   STATE("State", "", 19, null),
   METAL("Metal", "", 13, null),
-  FINENESS("Fineness per mille", "0.###", 10, null),
+  FINENESS("Fineness ‰", "0.###", 11, null),
   GROSS("Gross g each", "0.000", 11, null),
   FINE("Fine g each", "0.0000", 11, null),
   GOLD("Gold ozt", "0.0000", 11, Metal.GOLD),
@@ -17,8 +17,10 @@ public enum CalculatedColumn {
   PLATINUM("Platinum ozt", "0.0000", 12, Metal.PLATINUM),
   PALLADIUM("Palladium ozt", "0.0000", 12, Metal.PALLADIUM),
   MELT("Melt", "#,##0.00", 13, null),
-  MELT_AT_MOST("Melt at most", "#,##0.00", 13, null),
+  MELT_AT_MOST("Melt at most", "#,##0.00", 18, null),
+  WORTH("Worth", "#,##0.00", 13, null),
   METAL_GROUND("Metal rests on", "", 34, null),
+  WORTH_GROUND("Worth rests on", "", 34, null),
   STANDARD("Standard", "", 26, null),
   NOTE("Note", "", 60, null);
 
@@ -59,7 +61,7 @@ public enum CalculatedColumn {
   }
 
   public boolean isMoney() {
-    return this == MELT || this == MELT_AT_MOST;
+    return this == MELT || this == MELT_AT_MOST || this == WORTH;
   }
 
   /** The number format of its cells; empty for the general one. */

@@ -3,6 +3,8 @@ package fineweight.column;
 import fineweight.metal.FineContent;
 import fineweight.metal.Metal;
 import fineweight.quantity.Decimals;
+import fineweight.quantity.MassUnit;
+import fineweight.spot.SpotPrice;
 import fineweight.spot.SpotPrices;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -42,11 +44,13 @@ public final class MeltFormula {
   }
 
   /**
-   * Melt of a content, rounded; empty if a precious metal in it has no price or nothing in it has
-   * one.
+   * Melt of a content, rounded. Base metals take part where they are priced.
+   *
+   * @return empty if a precious metal in it has no price, or nothing in it has one
    */
   public Optional<BigDecimal> result(FineContent content) {
-    if (!content.hasPrecious() || !spot.missingFor(content).isEmpty()) {
+    boolean priced = content.masses().keySet().stream().anyMatch(spot.prices()::containsKey);
+    if (!priced || !spot.missingFor(content).isEmpty()) {
       return Optional.empty();
     }
     BigDecimal sum = BigDecimal.ZERO;
@@ -54,20 +58,33 @@ public final class MeltFormula {
       if (metal.isPrecious()) {
         BigDecimal price = spot.of(metal).orElseThrow().perTroyOunce();
         sum = sum.add(content.troyOunces(metal).multiply(price));
+      } else if (spot.of(metal).isPresent()) {
+        sum = sum.add(tonnes(content, metal).multiply(perTonne(spot.of(metal).get())));
       }
     }
     return Optional.of(
         sum.multiply(left).setScale(spot.currency().getDecimalPlaces(), RoundingMode.HALF_UP));
   }
 
+  /** Money for one tonne of a base metal, as the spot sheet shows it. */
+  public static BigDecimal perTonne(SpotPrice price) {
+    BigDecimal amount = price.amount().multiply(MassUnit.TONNE.grams());
+    return Decimals.normal(amount.divide(price.unit().grams(), Decimals.DIVISION));
+  }
+
+  private static BigDecimal tonnes(FineContent content, Metal metal) {
+    return content.of(metal).in(MassUnit.TONNE);
+  }
+
   /**
-   * @param cells the cell that holds the ounces, such as {@code N7}, by metal
+   * @param cells the cell that holds the ounces, such as {@code N7}, by precious metal
    */
   public String ofCells(FineContent content, Map<Metal, String> cells) {
     StringJoiner sum = new StringJoiner("+");
     content.masses().keySet().stream()
         .filter(Metal::isPrecious)
         .forEach(metal -> sum.add(cells.get(metal) + "*" + priceName(metal)));
+    addBase(content, sum);
     return rounded(sum);
   }
 
@@ -80,7 +97,17 @@ public final class MeltFormula {
             metal ->
                 sum.add(
                     ounces(content.troyOunces(metal)).toPlainString() + "*" + priceName(metal)));
+    addBase(content, sum);
     return rounded(sum);
+  }
+
+  /** Base metals have no column: their tonnes stand in the formula, their price is for a tonne. */
+  private void addBase(FineContent content, StringJoiner sum) {
+    content.masses().keySet().stream()
+        .filter(metal -> !metal.isPrecious() && spot.of(metal).isPresent())
+        .forEach(
+            metal ->
+                sum.add(ounces(tonnes(content, metal)).toPlainString() + "*" + priceName(metal)));
   }
 
   private String rounded(StringJoiner sum) {

@@ -68,7 +68,7 @@ final class GradeWords {
 
   private static Optional<Grade> readOne(String text) {
     Matcher match = ONE.matcher(text);
-    if (text.isEmpty() || !match.matches()) {
+    if (!match.matches()) {
       return Optional.empty();
     }
     String letters = match.group(1);

@@ -36,7 +36,7 @@ final class CostReading {
     if (figures.stream().allMatch(first::isEqual)) {
       return first.isZero() ? eachRow(rows, sum) : repeated(figures, first, sum);
     }
-    if (figures.size() > 2 && sum.minus(first).isEqual(first)) {
+    if (sum.minus(first).isEqual(first)) {
       return new WrittenCost.Asks(
           "the first figure, "
               + Amounts.words(first)

@@ -141,9 +141,8 @@ public final class Valuer {
   }
 
   private String damageNote(Piece piece) {
-    return piece.ownPrice().filter(price -> isBarred(piece, price)).isPresent()
-        ? "; damaged, so the listed price does not count"
-        : "";
+    // An own price that is not used can only be one that the damage bars.
+    return piece.ownPrice().isPresent() ? "; damaged, so the listed price does not count" : "";
   }
 
   private String unpricedNote(Piece piece) {

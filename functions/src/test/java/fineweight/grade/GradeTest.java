@@ -134,4 +134,10 @@ class GradeTest {
     assertThat(Condition.UNKNOWN.words()).isEqualTo("raw, no grade");
     assertThat(Condition.raw(new Grade(67, 67, true)).words()).isEqualTo("raw PR 67");
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"VF/XF/AU", "VF/nice", "nice/VF", "/", "VF/", "-"})
+  void readsNoHalfPairsAndNoThreefoldOnes(String text) {
+    assertThat(Grade.read(text)).isEmpty();
+  }
 }

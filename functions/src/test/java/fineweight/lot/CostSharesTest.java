@@ -119,4 +119,16 @@ class CostSharesTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("1 rows, but 2 counts");
   }
+
+  @Test
+  void fineWeightsNeedACountEach() {
+    assertThatThrownBy(
+            () ->
+                CostShares.byFineWeight(
+                    Money.parse("USD 1.00"),
+                    List.of(Samples.ounces(Metal.SILVER, "1")),
+                    List.of(1, 2)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("1 rows, but 2 counts");
+  }
 }

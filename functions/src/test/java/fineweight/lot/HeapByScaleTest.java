@@ -106,4 +106,20 @@ class HeapByScaleTest {
     assertThatThrownBy(() -> heap(HeapByScale.Kind.US_90, "10", "0"))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void halfOfOnePerCentAboveIsStillPutDownToTheScale() {
+    assertThat(heap(HeapByScale.Kind.US_90, "1256.25", "50").finding())
+        .isEqualTo(HeapByScale.Finding.AGREE);
+    assertThat(heap(HeapByScale.Kind.US_90, "1256.26", "50").finding())
+        .isEqualTo(HeapByScale.Finding.TOO_HEAVY);
+  }
+
+  @Test
+  void everyKindIsToldInWords() {
+    for (HeapByScale.Kind kind : HeapByScale.Kind.values()) {
+      assertThat(heap(kind, "100", "").sentence())
+          .startsWith("100 g of " + kind.words() + " hold ");
+    }
+  }
 }

@@ -116,4 +116,12 @@ class WrittenCostTest {
     assertThatThrownBy(() -> WrittenCost.of(List.of(), NO_SHEET))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void aQuestionNeverHasItsReadingsTheWrongWayRound() {
+    Money one = Money.parse("USD 1.00");
+    Money two = Money.parse("USD 2.00");
+    assertThatThrownBy(() -> new WrittenCost.Asks("which?", two, one))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
 }

@@ -98,4 +98,11 @@ class ExchangeRatesTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("USD");
   }
+
+  @Test
+  void anAmountOfAnyLengthStaysExactInTheDirectionOfTheRate() {
+    String digits = "1234567890123456789012345678901234567890.01";
+    assertThat(convert(RATES, "CAD " + digits, CurrencyUnit.USD))
+        .isEqualByComparingTo(new BigDecimal(digits).multiply(new BigDecimal("0.73")));
+  }
 }

@@ -267,4 +267,45 @@ class PriceListTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("type");
   }
+
+  @Test
+  void theMintCountsBeforeTheYears() {
+    PriceList list =
+        PriceList.of(
+            List.of(
+                line("1916", "", "VF-20", false, "5"),
+                line("1916-1945", "D", "VF-20", false, "800")));
+    assertThat(each(ask(list, 1916, "D", raw("VF-20"))).isEqual(usd("800"))).isTrue();
+    assertThat(each(ask(list, 1916, "S", raw("VF-20"))).isEqual(usd("5"))).isTrue();
+  }
+
+  @Test
+  void linesForAnotherMintDoNotMixWithThoseForAny() {
+    PriceList list =
+        PriceList.of(
+            List.of(
+                line("1916", "D", "VG-8", false, "1000"), line("1916", "", "VF-20", false, "5")));
+    assertNone(
+        ask(list, 1916, "D", raw("F-12")), "your list ends at grade 8 and says nothing of 12");
+  }
+
+  @Test
+  void aMissingProofPriceIsSaid() {
+    assertNone(
+        ask(LIST, 1942, "", raw("PR-65")),
+        "your list has no price for a raw proof piece here; only an independent certifier's grade"
+            + " takes a certified price");
+    assertNone(
+        ask(LIST, 1942, "", certified("PR-65")),
+        "your list has no price for a certified proof piece here, only others");
+  }
+
+  @Test
+  void aLineWithoutOriginIsToldByItsDay() {
+    ListedPrice line = line("", "", "VF-20", false, "4");
+    ListedPrice plain =
+        new ListedPrice(line.pieces(), line.grade(), false, usd("4"), Optional.of(JUNE), "");
+    assertThat(ask(PriceList.of(List.of(plain)), 1944, "", raw("VF-20")).sentence())
+        .isEqualTo("price for grade 20, 2025-06-01");
+  }
 }

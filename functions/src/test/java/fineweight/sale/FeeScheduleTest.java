@@ -261,4 +261,63 @@ class FeeScheduleTest {
     assertThatThrownBy(() -> flat("1").leastPrice(usd("-1.00")))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  /**
+   * The buyer pays 30.00 for postage that costs nothing. At no price at all 30.00 are left, which
+   * is enough for a cost of 25.00; from there each dollar of price loses 80 cents to a margin of 90
+   * % and a fee of 90 %, until the cap.
+   */
+  @Test
+  void theLowestPriceMayLieBeforeTheLineFalls() {
+    FeeSchedule schedule =
+        new FeeSchedule(
+            "invented",
+            Commission.flat(new BigDecimal("90")).withCap(usd("20.00")),
+            ZERO,
+            Payment.none(CurrencyUnit.USD),
+            new Handling(usd("30.00"), ZERO, ZERO));
+    WantedGain margin = new WantedGain.Margin(new BigDecimal("90"));
+    assertThat(schedule.leastPrice(usd("25.00"), margin).orElseThrow().proceeds().price())
+        .isEqualTo(ZERO);
+    // p + 30 - 20 - 31 >= 0.9 p, so p is 210.
+    assertThat(schedule.leastPrice(usd("31.00"), margin).orElseThrow().proceeds().price())
+        .isEqualTo(usd("210.00"));
+  }
+
+  @Test
+  void tiersAreTestedAgainstWhatIsCommissioned() {
+    Commission commission = tiers(Commission.Rule.WHOLE_PRICE, "1 up to 50; 40");
+    FeeSchedule onPrice =
+        new FeeSchedule(
+            "invented",
+            commission,
+            ZERO,
+            Payment.none(CurrencyUnit.USD),
+            new Handling(usd("10.00"), usd("10.00"), ZERO));
+    FeeSchedule onBoth =
+        new FeeSchedule(
+            "invented",
+            new Commission(commission.tiers(), commission.rule(), commission.cap(), true),
+            ZERO,
+            Payment.none(CurrencyUnit.USD),
+            onPrice.handling());
+    // 50.00 - 0.50; with postage the dear tier begins at a price of 40.01.
+    assertThat(least(onPrice, "49.50")).isEqualTo(usd("50.00"));
+    assertThat(least(onBoth, "39.50")).isEqualTo(usd("40.00"));
+    // 72.51 less 40 % of 82.51, that is 33.004, rounded to 33.00.
+    assertThat(least(onBoth, "39.51")).isEqualTo(usd("72.51"));
+  }
+
+  @Test
+  void theLastTierIsNeverLeftOut() {
+    Commission commission = tiers(Commission.Rule.EACH_PART, "100 up to 10; 0");
+    assertThat(least(of(commission), "5.00")).isEqualTo(usd("15.00"));
+    assertThat(of(commission).at(usd("10.00")).net()).isEqualTo(ZERO);
+  }
+
+  @Test
+  void aCapOfNothingIsNoCommission() {
+    FeeSchedule free = of(Commission.flat(new BigDecimal("50")).withCap(ZERO));
+    assertThat(least(free, "17.00")).isEqualTo(usd("17.00"));
+  }
 }

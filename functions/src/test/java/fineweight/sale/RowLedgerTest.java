@@ -129,4 +129,34 @@ class RowLedgerTest {
     assertThat(SaleState.KEPT.isGone()).isFalse();
     assertThat(SaleState.TRADED.isGone()).isTrue();
   }
+
+  @Test
+  void whatReturnedPiecesLostIsShownButNotCountedAsASale() {
+    RowLedger row =
+        RowLedger.untouched("6", 2, usd("50.00"))
+            .with(RowLedger.Part.returned(1, SPRING, usd("22.00")))
+            .with(RowLedger.Part.traded(1, SPRING, usd("30.00")));
+    assertThat(row.gains())
+        .extracting(gain -> gain.gain().money())
+        .containsExactly(usd("-3.00"), usd("5.00"));
+    assertThat(RealisedGain.byYear(row.gains()))
+        .singleElement()
+        .satisfies(
+            year -> {
+              assertThat(year.year()).isEqualTo(2025);
+              assertThat(year.pieces()).isEqualTo(1);
+              assertThat(year.cost()).isEqualTo(usd("25.00"));
+              assertThat(year.gain().percentOfCost().orElseThrow()).isEqualByComparingTo("20");
+            });
+  }
+
+  @Test
+  void aKeptPartMayCarryADay() {
+    RowLedger.Part part =
+        new RowLedger.Part(SaleState.KEPT, 1, Optional.of(SPRING), Optional.empty());
+    RowLedger row = RowLedger.untouched("7", 1, usd("3.00")).with(part);
+    assertThat(row.gains()).isEmpty();
+    assertThat(row.cost(SaleState.KEPT)).isEqualTo(usd("3.00"));
+    assertThat(row.pieces(SaleState.UNSOLD)).isZero();
+  }
 }

@@ -159,4 +159,63 @@ class SetReviewTest {
                     Optional.empty()))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void theFloorDoesNotDependOnTheOrderOfTheCatalogue() {
+    TypeEntry any =
+        new TypeEntry(
+            "any",
+            "any dollar",
+            new TypeEntry.Origin("US", "dollar", List.of()),
+            fineweight.standard.Years.parse("1878-1935"),
+            List.of());
+    assertThat(
+            TypeSet.metalFloor(
+                any, Standards.of(List.of(Coins.MEDAL, Coins.MORGAN)), Samples.SPOTS))
+        .isEqualTo(
+            TypeSet.metalFloor(
+                any, Standards.of(List.of(Coins.MORGAN, Coins.MEDAL)), Samples.SPOTS));
+  }
+
+  @Test
+  void aPlaceIsForOneCountryAndOneDenomination() {
+    TypeEntry.Origin dollars = new TypeEntry.Origin("US", "dollar", List.of());
+    assertThat(dollars.fits(Coins.MORGAN)).isTrue();
+    assertThat(new TypeEntry.Origin("CA", "dollar", List.of()).fits(Coins.MORGAN)).isFalse();
+    assertThat(new TypeEntry.Origin("US", "half dollar", List.of()).fits(Coins.MORGAN)).isFalse();
+    assertThat(new TypeEntry.Origin("CA", "cent", List.of(Coins.MORGAN.id())).fits(Coins.MORGAN))
+        .isTrue();
+  }
+
+  @Test
+  void ofEqualLowEndsTheWiderRangeIsBetter() {
+    CollectedPiece exact = morgan(Condition.raw(Grade.of(60)));
+    CollectedPiece range = morgan(Condition.raw(Grade.between(60, 70)));
+    assertThat(SetReview.of(SET, List.of(exact, range)).standings())
+        .extracting(Standing::proposal)
+        .containsExactly("sell", "keep");
+  }
+
+  @Test
+  void aDecisionIsNamedAsSuch() {
+    CollectedPiece sold = ruled(morgan(VF), CollectedPiece.Ruling.SELL);
+    assertThat(sentence(sold)).isEqualTo("dollar, Morgan: your decision; it leaves a hole");
+    assertThat(sentence(sold, morgan(VF))).isEqualTo("dollar, Morgan: your decision");
+    assertThat(sentence(ruled(morgan(VF), CollectedPiece.Ruling.KEEP)))
+        .isEqualTo("dollar, Morgan: your decision");
+    assertThat(sentence(ruled(Coins.piece(Coins.MEDAL, 1893, "", VF), CollectedPiece.Ruling.SELL)))
+        .isEqualTo("the set has no place for it; your decision");
+  }
+
+  private static CollectedPiece ruled(CollectedPiece piece, CollectedPiece.Ruling ruling) {
+    return new CollectedPiece(
+        piece.key(),
+        piece.standards(),
+        piece.year(),
+        piece.mint(),
+        piece.type(),
+        piece.condition(),
+        piece.count(),
+        Optional.of(ruling));
+  }
 }

@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fineweight.grade.Condition;
+import fineweight.standard.CoinStandard;
+import fineweight.standard.Issue;
+import fineweight.standard.Mints;
+import fineweight.standard.Years;
 import java.io.StringReader;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class TypeSetFileTest {
@@ -47,7 +52,7 @@ class TypeSetFileTest {
         .hasMessageContaining("key");
     assertThatThrownBy(() -> read("m,Morgan,US,dollar,,1878,\nm,Peace,US,dollar,,1921,\n"))
         .isInstanceOf(TypeSetFileException.class)
-        .hasMessageContaining("the key m stands twice");
+        .hasMessage("mine.csv: the key m stands twice in mine");
   }
 
   @Test
@@ -109,5 +114,30 @@ class TypeSetFileTest {
         .containsExactly("2024", "2025", "2026");
     assertThatThrownBy(() -> DateAndMintSet.of("none", List.of(), 2026))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void aSetOfTwoDenominationsKeepsThemApart() {
+    CoinStandard cent =
+        new CoinStandard(
+            "cent",
+            new Issue(
+                "US",
+                List.of("cent"),
+                Optional.empty(),
+                "USD",
+                List.of(),
+                Years.parse("1921"),
+                Mints.ANY),
+            Coins.PEACE.distinction(),
+            Coins.PEACE.specification(),
+            Coins.PEACE.evidence());
+    TypeSet set = DateAndMintSet.of("1921", List.of(cent, Coins.MORGAN), 1921);
+    assertThat(set.placesFor(Coins.piece(cent, 1921, "", Condition.UNKNOWN)))
+        .extracting(TypeEntry::key)
+        .containsExactly("cent 1921");
+    assertThat(set.placesFor(Coins.piece(Coins.MORGAN, 1921, "S", Condition.UNKNOWN)))
+        .extracting(TypeEntry::key)
+        .containsExactly("dollar 1921-S");
   }
 }

@@ -26,8 +26,7 @@ class UnitedStatesTypesTest {
 
   @BeforeAll
   static void readTheCatalogue() {
-    assumeTrue(
-        Standards.class.getResource("files.txt") != null, "the catalogue is not in this build");
+    assumeTrue(Standards.class.getResource("us.csv") != null, "the catalogue is not in this build");
     standards = Standards.catalogue().of("US");
   }
 

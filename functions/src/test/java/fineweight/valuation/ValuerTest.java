@@ -157,4 +157,36 @@ class ValuerTest {
     assertThatThrownBy(() -> new OwnPrice(usd("1"), Basis.METAL, ""))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void theRangeIsFoundWhereverItsEndsStand() {
+    Valuation low = VALUER.value(Piece.of(Samples.silver("1")));
+    Valuation middle = VALUER.value(Piece.of(Samples.silver("2")));
+    Valuation high = VALUER.value(Piece.of(Samples.silver("3")));
+    for (List<Valuation> order :
+        List.of(
+            List.of(low, middle, high),
+            List.of(middle, low, high),
+            List.of(middle, high, low),
+            List.of(high, low, middle))) {
+      WorthRange range = WorthRange.among(order);
+      assertThat(range.low()).isSameAs(low);
+      assertThat(range.high()).isSameAs(high);
+    }
+  }
+
+  @Test
+  void ofEqualCandidatesTheFirstIsShown() {
+    Valuation one = VALUER.value(Piece.of(Samples.silver("1")));
+    Valuation same = VALUER.value(Piece.of(Samples.silver("1")).inClass("other"));
+    WorthRange range = WorthRange.among(List.of(one, same));
+    assertThat(range.low()).isSameAs(one);
+    assertThat(range.high()).isSameAs(one);
+    assertThat(range.open()).isTrue();
+  }
+
+  @Test
+  void knowsThePricesItValuesAt() {
+    assertThat(VALUER.spots()).isEqualTo(Samples.SPOTS);
+  }
 }

@@ -71,4 +71,11 @@ class WearTest {
     assertThatThrownBy(() -> new Wear.MeasuredMass(Mass.ofGrams("12.5"), Mass.ZERO))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void isToldInWords() {
+    assertThat(new Wear.Percentage(new BigDecimal("2.50")).words()).isEqualTo("2.5 % wear");
+    assertThat(Wear.tradeAllowance().words())
+        .isEqualTo("the trade's allowance for worn coin, 0.715 for 0.7234 ounces");
+  }
 }

@@ -5,7 +5,22 @@ import fineweight.clue.reading.ClueReader;
 import fineweight.column.Appraiser;
 import fineweight.column.CalculatedColumn;
 import fineweight.column.InputColumn;
+import fineweight.column.RowState;
+import fineweight.column.MeltFormula;
 import fineweight.identification.CoinIdentifier;
+import fineweight.refresh.column.ColumnPlan;
+import fineweight.refresh.column.Filling;
+import fineweight.refresh.inventory.Answers;
+import fineweight.refresh.inventory.Inventory;
+import fineweight.refresh.inventory.InventoryFinder;
+import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.RefreshRefusal;
+import fineweight.refresh.inventory.RowReader;
+import fineweight.refresh.sheet.LotsSheet;
+import fineweight.refresh.sheet.ReviewSheet;
+import fineweight.refresh.sheet.SpotSheet;
+import fineweight.refresh.worth.Spot;
 import fineweight.standard.Standards;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellPlace;
@@ -40,13 +55,13 @@ public final class Refresh {
 
   /**
    * @param changes takes each cell that would change
-   * @return what was understood; nothing is written
+   * @return what was understood; nothing is written, and prices are not needed
    */
   public static RefreshReport preview(
       Workbook workbook, RefreshWishes wishes, Consumer<CellChange> changes)
       throws WorkbookRefusal, RefreshRefusal {
     Refresh refresh = new Refresh(workbook, wishes);
-    Prepared prepared = refresh.prepare();
+    Prepared prepared = refresh.prepare(false);
     long[] count = new long[1];
     workbook.preview(
         prepared.edit(),
@@ -62,25 +77,27 @@ public final class Refresh {
   public static RefreshReport run(Workbook workbook, RefreshWishes wishes)
       throws WorkbookRefusal, RefreshRefusal {
     Refresh refresh = new Refresh(workbook, wishes);
-    Prepared prepared = refresh.prepare();
+    Prepared prepared = refresh.prepare(true);
     Workbook.SaveResult saved = workbook.save(prepared.edit());
     return new Reporting(workbook, prepared.inventory(), prepared.reader(), prepared.spot())
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
   }
 
-  private Prepared prepare() throws WorkbookRefusal, RefreshRefusal {
+  private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {
     OurMarks marks = OurMarks.read(workbook.names());
     Inventory inventory = new InventoryFinder(workbook, marks).find(wishes.sheet());
     Spot spot = Spot.of(workbook, marks, wishes.prices(), wishes.currencyGiven(), wishes.wear());
-    if (spot.prices().prices().isEmpty()) {
+    if (pricesNeeded && spot.prices().prices().isEmpty()) {
       throw new RefreshRefusal(
           RefreshRefusal.Kind.NO_PRICES,
           "No price is given: add --spot XAG=30.00 --spot XAU=2500.00 (price of one troy ounce), or --spot-file prices.json.");
     }
-    RowReader reader = new RowReader(workbook, inventory, appraiser(spot));
+    Answers answers = Answers.read(workbook, marks).with(wishes.answers());
+    RowReader reader = new RowReader(workbook, inventory, appraiser(spot), answers);
     reader.read();
+    refuseNoCoins(inventory, reader);
     refuseBadCells(reader);
-    return new Prepared(inventory, reader, spot, edit(marks, inventory, reader, spot));
+    return new Prepared(inventory, reader, spot, edit(marks, inventory, reader, spot, answers));
   }
 
   private Appraiser appraiser(Spot spot) {
@@ -88,7 +105,31 @@ public final class Refresh {
     return new Appraiser(
         new ClueReader(lexicon),
         new CoinIdentifier(Standards.catalogue(), lexicon, wishes.home(), wishes.latestYear()),
-        spot.prices());
+        spot.prices(),
+        Standards.catalogue());
+  }
+
+  /** A price list or an address book can have headings like an inventory's; it gets no columns. */
+  private void refuseNoCoins(Inventory inventory, RowReader reader) throws RefreshRefusal {
+    boolean known =
+        reader.rows().stream()
+            .filter(ReadRow::isCoin)
+            .anyMatch(row -> row.appraisal().state() != RowState.NOT_KNOWN);
+    boolean wanted = wishes.sheet().isPresent() || !inventory.ours().isEmpty();
+    if (known || wanted) {
+      return;
+    }
+    boolean text = workbook.format() == FileFormat.CSV;
+    throw new RefreshRefusal(
+        RefreshRefusal.Kind.NO_INVENTORY,
+        workbook.path()
+            + (text ? "" : ", sheet \"" + inventory.sheet() + "\"")
+            + ": the headings in row "
+            + (inventory.table().headerRow() + 1)
+            + " could be those of an inventory, but no row below them names a coin that is known; "
+            + (text
+                ? "write year, denomination and type, or a description, of at least one coin."
+                : "if it is your list, name it with --sheet \"" + inventory.sheet() + "\"."));
   }
 
   private void refuseBadCells(RowReader reader) throws RefreshRefusal {
@@ -108,7 +149,8 @@ public final class Refresh {
             + ", or run again with --leave-out-bad-rows to fill the other rows. Nothing was changed.");
   }
 
-  private WorkbookEdit edit(OurMarks marks, Inventory inventory, RowReader reader, Spot spot)
+  private WorkbookEdit edit(
+      OurMarks marks, Inventory inventory, RowReader reader, Spot spot, Answers answers)
       throws WorkbookRefusal {
     String sheet = inventory.sheet();
     Workbook.UsedArea used = workbook.usedArea(sheet);
@@ -122,7 +164,14 @@ public final class Refresh {
             used.lastColumn(),
             reader.rows(),
             withKey);
-    Filling filling = new Filling(plan, reader.rows(), spot, !text && !wishes.valuesOnly(), text);
+    Filling filling =
+        new Filling(
+            plan,
+            reader.rows(),
+            spot,
+            inventory.table().first(InputColumn.COUNTRY).isPresent(),
+            !text && !wishes.valuesOnly(),
+            text);
     int headerRow = inventory.table().headerRow();
     int lastRow =
         Math.max(lastRow(reader), inventory.ours().isEmpty() ? headerRow : used.lastRow());
@@ -147,7 +196,34 @@ public final class Refresh {
       drafts.add(lots.draft());
       names.addAll(lots.names());
     }
+    review(marks, inventory, reader, spot, filling, drafts, names);
+    if (!answers.byPiece().isEmpty() || marks.sheets().containsKey("answers")) {
+      String answersSheet = sheetName(marks, "answers", "Fineweight answers");
+      drafts.add(answers.draft(answersSheet));
+      names.addAll(Answers.names(answersSheet));
+    }
     return new WorkbookEdit(List.of(columns), drafts, names, WorkbookEdit.Removal.NOTHING);
+  }
+
+  private void review(
+      OurMarks marks,
+      Inventory inventory,
+      RowReader reader,
+      Spot spot,
+      Filling filling,
+      List<SheetDraft> drafts,
+      List<NamedCell> names) {
+    ReviewSheet review =
+        new ReviewSheet(
+            sheetName(marks, "review", "Fineweight review"),
+            inventory.sheet(),
+            reader.rows(),
+            new MeltFormula(spot.prices(), spot.wear()),
+            row -> filling.key(row.row()).orElse(row.key()));
+    if (!review.isEmpty() || marks.sheets().containsKey("review")) {
+      drafts.add(review.draft());
+      names.addAll(review.names());
+    }
   }
 
   private static int lastRow(RowReader reader) {
@@ -194,6 +270,9 @@ public final class Refresh {
     List<NamedCell> names = workbook.names();
     OurMarks marks = OurMarks.read(names);
     List<WorkbookEdit.ColumnPlace> columns = new ArrayList<>();
+    if (workbook.format() == FileFormat.CSV) {
+      columns.addAll(new InventoryFinder(workbook, marks).columnsInText());
+    }
     for (Map.Entry<CalculatedColumn, CellPlace> entry : marks.columns().entrySet()) {
       CellPlace place = entry.getValue();
       columns.add(new WorkbookEdit.ColumnPlace(place.sheet(), place.row(), place.column()));

@@ -2,6 +2,7 @@ package fineweight.refresh;
 
 import fineweight.spot.SpotPrices;
 import java.math.BigDecimal;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,7 @@ import java.util.Optional;
  *     the run refused
  * @param home catalogue key of the country meant where none is named
  * @param latestYear the last year a coin can be dated
+ * @param answers the ids of standards chosen now, by the number of the piece
  */
 public record RefreshWishes(
     SpotPrices prices,
@@ -25,4 +27,9 @@ public record RefreshWishes(
     boolean valuesOnly,
     boolean leaveOutBadRows,
     String home,
-    int latestYear) {}
+    int latestYear,
+    Map<String, String> answers) {
+  public RefreshWishes {
+    answers = Map.copyOf(answers);
+  }
+}

@@ -1,10 +1,14 @@
 package fineweight.refresh;
 
-import fineweight.clue.word.Word;
 import fineweight.column.Appraisal;
 import fineweight.column.InputColumn;
 import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
+import fineweight.refresh.inventory.Inventory;
+import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.RowReader;
+import fineweight.refresh.worth.Spot;
+import fineweight.refresh.worth.Totals;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.Workbook;
 import java.math.BigDecimal;
@@ -15,7 +19,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Puts together what a run has to say. */
 final class Reporting {
@@ -34,7 +37,7 @@ final class Reporting {
   }
 
   RefreshReport report(long changedCells, Optional<Path> backup) {
-    Totals totals = new Totals(melt);
+    Totals totals = new Totals(melt, spot.prices().currency().getCode());
     List<RefreshReport.OpenRow> open = new ArrayList<>();
     for (ReadRow row : reader.rows()) {
       if (row.isCoin()) {
@@ -103,12 +106,7 @@ final class Reporting {
     Appraisal appraisal = row.appraisal();
     BigDecimal low = melt.result(appraisal.content()).orElse(BigDecimal.ZERO);
     BigDecimal high = melt.result(appraisal.mostContent()).orElse(low);
-    String words =
-        appraisal.clues().wording().passages().stream()
-            .flatMap(List::stream)
-            .map(Word::raw)
-            .limit(14)
-            .collect(Collectors.joining(" "));
+    String words = row.words();
     String place =
         new CellPlace(inventory.sheet(), row.row(), 0)
             .toString()

@@ -1,6 +1,6 @@
 package fineweight.tool;
 
-import fineweight.refresh.RefreshRefusal;
+import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.workbook.WorkbookRefusal;
 
 /** The exit codes, each with its meaning for the help text. */

@@ -50,7 +50,8 @@ final class ExplainCommand implements Callable<Integer> {
         new Appraiser(
             new ClueReader(lexicon),
             new CoinIdentifier(Standards.catalogue(), lexicon, home, surroundings.latestYear()),
-            spot);
+            spot,
+            Standards.catalogue());
     Appraisal appraisal =
         appraiser.appraise(List.of(new Field(FieldRole.DESCRIPTION, String.join(" ", words))));
     new Explanation(surroundings.out(), spot, prices.wear().orElse(java.math.BigDecimal.ZERO))

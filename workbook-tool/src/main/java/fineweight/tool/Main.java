@@ -1,6 +1,6 @@
 package fineweight.tool;
 
-import fineweight.refresh.RefreshRefusal;
+import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.WorkbookRefusal;
 import java.io.PrintStream;
@@ -45,7 +45,9 @@ public final class Main implements Runnable {
   /** Runs one command and tells the exit code. */
   static int run(String[] args, Surroundings surroundings) {
     CommandLine command = commandLine(surroundings);
-    return command.execute(args);
+    return WorkbookAlone.isMeant(args, command.getSubcommands().keySet())
+        ? new WorkbookAlone(args).run(command, surroundings)
+        : command.execute(args);
   }
 
   static CommandLine commandLine(Surroundings surroundings) {
@@ -55,6 +57,8 @@ public final class Main implements Runnable {
             .addSubcommand(new ExplainCommand(surroundings))
             .addSubcommand(new TakeOutCommand(surroundings))
             .addSubcommand(new RestoreCommand(surroundings))
+            .addSubcommand(new StarterCommand(surroundings))
+            .addSubcommand(new DemoCommand(surroundings))
             .addSubcommand(new CommandLine.HelpCommand());
     Map<String, String> codes = new LinkedHashMap<>();
     for (ExitCode code : ExitCode.values()) {
@@ -103,7 +107,8 @@ public final class Main implements Runnable {
     return ExitCode.USAGE.code();
   }
 
-  private static String sentence(String words) {
+  /** The words with a full stop, unless they end in a mark already. */
+  static String sentence(String words) {
     return words.matches("(?s).*[.?!]$") ? words : words + ".";
   }
 
@@ -111,10 +116,14 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     commandLine(surroundings).usage(surroundings.out());
-    surroundings.out().println();
-    surroundings
-        .out()
-        .println(
-            "Start with: fineweight refresh my-coins.xlsx --dry-run --spot XAG=30.00 --spot XAU=2500.00");
+    PrintWriter out = surroundings.out();
+    out.println();
+    out.println("Where to begin:");
+    out.println(
+        "  fineweight demo                   a filled workbook of invented coins, to look at");
+    out.println(
+        "  fineweight my-coins.xlsx          what would be understood in yours; writes nothing");
+    out.println("  fineweight starter my-coins.xlsx  a new workbook, if you have none yet");
+    out.println("  fineweight explain 1943-P war nickel");
   }
 }

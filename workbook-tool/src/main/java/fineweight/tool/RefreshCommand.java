@@ -1,15 +1,16 @@
 package fineweight.tool;
 
 import fineweight.refresh.Refresh;
-import fineweight.refresh.RefreshRefusal;
 import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -77,7 +78,8 @@ final class RefreshCommand implements Callable<Integer> {
             valuesOnly,
             leaveOutBadRows,
             home,
-            surroundings.latestYear());
+            surroundings.latestYear(),
+            Map.of());
     ReportWords words = new ReportWords(surroundings.out());
     try (Workbook workbook = surroundings.workbooks().open(file)) {
       if (dryRun) {

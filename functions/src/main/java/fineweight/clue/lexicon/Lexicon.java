@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 
@@ -18,7 +19,10 @@ public final class Lexicon {
   private final Phrases<Meaning> phrases = new Phrases<>();
   private final Phrases<Meaning> metals = new Phrases<>();
   private final Map<String, Map<String, BigDecimal>> unitsByCurrency = new HashMap<>();
+  private final Map<String, BigDecimal> numbers = new HashMap<>();
+  private final Set<String> commonWords = new HashSet<>();
   private final Set<String> singleWords = new HashSet<>();
+  private Slips slips;
 
   private Lexicon() {}
 
@@ -54,9 +58,20 @@ public final class Lexicon {
     lexicon.each(
         "mints.csv",
         (row, phrase) -> lexicon.add(phrase, new Meaning.MintName(row.getField("letters"))));
+    for (NamedCsvRecord row : LexiconRows.of("numbers.csv")) {
+      BigDecimal value = new BigDecimal(row.getField("number"));
+      LexiconRows.list(row.getField("words"), ";")
+          .forEach(word -> lexicon.numbers.put(word, value));
+    }
+    for (NamedCsvRecord row : LexiconRows.of("common-words.csv")) {
+      lexicon.commonWords.addAll(LexiconRows.list(row.getField("words"), ";"));
+    }
+    lexicon.each("quantities.csv", lexicon::addQuantity);
     for (NamedCsvRecord row : LexiconRows.of("currencies.csv")) {
       lexicon.addCurrency(row);
     }
+    lexicon.singleWords.addAll(lexicon.numbers.keySet());
+    lexicon.slips = new Slips(lexicon.singleWords);
     return lexicon;
   }
 
@@ -110,21 +125,20 @@ public final class Lexicon {
     add(
         phrase,
         new Meaning.Type(
-            Words.normal(row.getField("means")),
+            LexiconRows.list(row.getField("means"), "|").stream().map(Words::normal).toList(),
             Set.copyOf(LexiconRows.list(row.getField("countries"), "|")),
             faces(row.getField("implies"))));
   }
 
   private void addMetal(NamedCsvRecord row, String phrase) {
     String metal = row.getField("metal").strip();
-    String place = row.getField("only_after_number_or_in").strip();
-    String fineness = place.startsWith("::") ? place.substring(2).strip() : "";
+    String fineness = row.getField("fineness").strip();
     if (!fineness.isEmpty()) {
       addMetalPhrase(phrase, new Meaning.FinenessName(new BigDecimal(fineness)));
     }
     if (!metal.isEmpty()) {
-      addMetalPhrase(
-          phrase, new Meaning.MetalName(metal, !place.isEmpty() && !place.startsWith("::")));
+      boolean risky = !row.getField("only_after_number_or_in").isBlank();
+      addMetalPhrase(phrase, new Meaning.MetalName(metal, risky));
     }
   }
 
@@ -135,6 +149,16 @@ public final class Lexicon {
     }
   }
 
+  private void addQuantity(NamedCsvRecord row, String phrase) {
+    switch (row.getField("kind")) {
+      case "word" -> add(phrase, new Meaning.Count(Long.parseLong(row.getField("pieces"))));
+      case "open" -> add(phrase, new Meaning.OpenCount());
+      default -> {
+        // Sizes of rolls are known by the coin's face value.
+      }
+    }
+  }
+
   private static List<Face> faces(String text) {
     List<Face> faces = new ArrayList<>();
     for (String piece : LexiconRows.list(text, "|")) {
@@ -142,7 +166,9 @@ public final class Lexicon {
         // A coin that people write and of which the catalogue has no standard.
         faces.add(new Face.Name("-"));
       } else if (piece.startsWith("=")) {
-        faces.add(new Face.Name(Words.normal(piece.substring(1))));
+        // The catalogue keeps second names apart by semicolons.
+        LexiconRows.list(piece.substring(1), ";")
+            .forEach(name -> faces.add(new Face.Name(Words.normal(name))));
       } else {
         int blank = piece.indexOf(' ');
         faces.add(
@@ -181,13 +207,23 @@ public final class Lexicon {
     return unitsByCurrency.getOrDefault(currency.toLowerCase(Locale.ROOT), Map.of());
   }
 
+  /** The number that a single word names, such as half or five, if it does. */
+  public Optional<BigDecimal> number(String word) {
+    return Optional.ofNullable(numbers.get(word));
+  }
+
+  /** Whether the word stands in many names of types and points at none of them. */
+  public boolean isCommon(String word) {
+    return commonWords.contains(word);
+  }
+
   /** Whether the word stands in some phrase. */
   public boolean knows(String word) {
     return singleWords.contains(word);
   }
 
-  /** Every single word of the phrases, for finding slips of the pen. */
-  public Set<String> knownWords() {
-    return java.util.Collections.unmodifiableSet(singleWords);
+  /** The known words that a miswritten one may be. */
+  public Slips slips() {
+    return slips;
   }
 }

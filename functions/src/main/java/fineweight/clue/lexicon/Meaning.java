@@ -32,11 +32,12 @@ public sealed interface Meaning {
   /**
    * An everyday name of a type.
    *
-   * @param typePhrase occurs in the type name or variant of the standards meant
+   * @param typePhrases one of them occurs in the type name or variant of the standards meant
    * @param countries catalogue keys; empty for any
    * @param implied the denomination, if the type alone names the coin; may be empty
    */
-  record Type(String typePhrase, Set<String> countries, List<Face> implied) implements Meaning {}
+  record Type(List<String> typePhrases, Set<String> countries, List<Face> implied)
+      implements Meaning {}
 
   /**
    * A metal or an alloy by its name.
@@ -65,4 +66,10 @@ public sealed interface Meaning {
 
   /** A mint by its name, or the words for no mint mark (empty letters). */
   record MintName(String letters) implements Meaning {}
+
+  /** A number of pieces in words, such as a dozen. */
+  record Count(long pieces) implements Meaning {}
+
+  /** Words that leave the number of pieces open, such as a tube or a handful. */
+  record OpenCount() implements Meaning {}
 }

@@ -14,7 +14,9 @@ import fineweight.clue.Quantity;
 import fineweight.clue.TypeName;
 import fineweight.clue.Wording;
 import fineweight.clue.lexicon.Lexicon;
-import fineweight.clue.lexicon.Meaning;
+import fineweight.clue.passage.Passage;
+import fineweight.clue.passage.SideNumbers;
+import fineweight.clue.reading.date.DatingReader;
 import fineweight.clue.word.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,13 +48,16 @@ public final class ClueReader {
    */
   public Clues read(List<Field> fields) {
     List<Passage> passages = fields.stream().map(field -> new Passage(field, lexicon)).toList();
+    passages.forEach(SideNumbers::setAside);
     Optional<Clue<Issuers>> country = PlaceReader.country(passages);
-    Dating dating = DatingReader.read(passages);
-    Optional<Clue<String>> mint = PlaceReader.mint(passages);
+    Optional<Clue<Quantity>> lump = RollsAndFace.read(passages);
+    boolean counted = lump.isPresent() || hasColumn(fields, FieldRole.COUNT);
+    Dating dating = DatingReader.read(passages, counted);
+    Optional<Clue<String>> mint = MintReader.read(passages);
     Measures measures = MeasureReader.read(passages);
     List<Clue<Denomination>> denominations = DenominationReader.read(passages);
-    Clue<Quantity> quantity = QuantityReader.read(passages);
-    List<Clue<TypeName>> types = types(passages);
+    Clue<Quantity> pieces = QuantityReader.read(passages, dating);
+    List<Clue<TypeName>> types = TypeReader.read(passages);
     MetalWords metal = MetalReader.read(passages);
     Condition condition = ConditionReader.read(passages);
     return new Clues(
@@ -63,32 +68,20 @@ public final class ClueReader {
         mint,
         new Clues.Physical(metal, measures),
         condition,
-        quantity,
+        better(lump, pieces),
         wording(passages));
   }
 
-  private static List<Clue<TypeName>> types(List<Passage> passages) {
-    List<Clue<TypeName>> types = new ArrayList<>();
-    for (Passage passage : passages) {
-      if (!passage.role().isText()) {
-        continue;
-      }
-      for (Passage.Hit hit : passage.hits()) {
-        boolean negated = passage.at(hit.at() - 1).filter(Wording::isNegation).isPresent();
-        boolean doubted = passage.isSign(hit.end(), "?");
-        for (Meaning.Type type : hit.all(Meaning.Type.class)) {
-          if (!negated && !doubted) {
-            types.add(
-                new Clue<>(
-                    new TypeName(type.typePhrase(), type.countries(), type.implied()),
-                    passage.raw(hit.at(), hit.end()),
-                    passage.role()));
-            passage.take(hit.at(), hit.end());
-          }
-        }
-      }
-    }
-    return types;
+  private static boolean hasColumn(List<Field> fields, FieldRole role) {
+    return fields.stream().anyMatch(field -> field.role() == role);
+  }
+
+  /** A number that stands beside "half roll" or "tube" says what the roll or tube does not. */
+  private static Clue<Quantity> better(Optional<Clue<Quantity>> lump, Clue<Quantity> pieces) {
+    boolean exact =
+        pieces.value() instanceof Quantity.Pieces && !pieces.value().equals(Quantity.ONE);
+    return lump.filter(clue -> !exact || !(clue.value() instanceof Quantity.Unusable))
+        .orElse(pieces);
   }
 
   private static Wording wording(List<Passage> passages) {
@@ -98,6 +91,9 @@ public final class ClueReader {
       List<Word> kept = new ArrayList<>();
       for (int i = 0; i < passage.size(); i++) {
         Word word = passage.word(i);
+        if (passage.isMuted(i)) {
+          continue;
+        }
         if (word.kind() != Word.Kind.SIGN || word.is("?") || word.is("%")) {
           kept.add(word);
         }
@@ -111,6 +107,8 @@ public final class ClueReader {
       }
       words.add(kept);
     }
-    return new Wording(words, leftOver);
+    List<Wording.Slip> slips =
+        passages.stream().flatMap(passage -> passage.slips().stream()).distinct().toList();
+    return new Wording(words, leftOver, slips);
   }
 }

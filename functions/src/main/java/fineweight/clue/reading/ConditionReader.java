@@ -3,8 +3,9 @@ package fineweight.clue.reading;
 import fineweight.clue.Clue;
 import fineweight.clue.Condition;
 import fineweight.clue.FieldRole;
-import fineweight.clue.Wording;
 import fineweight.clue.lexicon.Meaning;
+import fineweight.clue.passage.Hit;
+import fineweight.clue.passage.Passage;
 import fineweight.clue.word.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,9 +40,14 @@ final class ConditionReader {
   }
 
   private static void marks(Passage passage, List<Clue<String>> marks) {
-    for (Passage.Hit hit : passage.hits()) {
-      boolean negated = passage.at(hit.at() - 1).filter(Wording::isNegation).isPresent();
+    for (Hit hit : passage.hits()) {
+      boolean negated = passage.isNegated(hit.at());
+      boolean origin = hit.isMark("set") && passage.matches(hit.at() - 1, "from|ex|aus|uit|du|da");
       for (Meaning.Mark mark : hit.all(Meaning.Mark.class)) {
+        if (origin) {
+          passage.take(hit.at(), hit.end());
+          continue;
+        }
         String kind = negated ? "no " + mark.kind() : mark.kind();
         marks.add(new Clue<>(kind, passage.raw(hit.at(), hit.end()), passage.role()));
         if (!passage.role().equals(FieldRole.METAL)) {
@@ -52,7 +58,7 @@ final class ConditionReader {
   }
 
   private static Optional<Clue<Integer>> grade(Passage passage) {
-    for (Passage.Hit hit : passage.hits()) {
+    for (Hit hit : passage.hits()) {
       Optional<Meaning.GradeName> name = hit.meaning(Meaning.GradeName.class);
       boolean place =
           passage.role() == FieldRole.GRADE
@@ -67,7 +73,7 @@ final class ConditionReader {
   }
 
   /** In free text a grade stands in capitals: "VF", "MS-63"; "fine" alone may be the fineness. */
-  private static boolean looksLikeGrade(Passage passage, Passage.Hit hit) {
+  private static boolean looksLikeGrade(Passage passage, Hit hit) {
     boolean capitals = true;
     for (int i = hit.at(); i < hit.end(); i++) {
       Word word = passage.word(i);

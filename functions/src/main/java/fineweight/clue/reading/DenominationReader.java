@@ -5,8 +5,9 @@ import fineweight.clue.Denomination;
 import fineweight.clue.FieldRole;
 import fineweight.clue.lexicon.Face;
 import fineweight.clue.lexicon.Meaning;
-import fineweight.clue.word.NumberText;
-import fineweight.clue.word.Word;
+import fineweight.clue.passage.Amount;
+import fineweight.clue.passage.Hit;
+import fineweight.clue.passage.Passage;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,54 +17,13 @@ import java.util.Set;
 
 /** Reads denominations: an amount and a unit, a money sign, or a coin's own name. */
 final class DenominationReader {
-  private static final Map<String, String> SHARES =
-      Map.ofEntries(
-          Map.entry("half", "0.5"),
-          Map.entry("halbe", "0.5"),
-          Map.entry("halber", "0.5"),
-          Map.entry("halve", "0.5"),
-          Map.entry("demi", "0.5"),
-          Map.entry("demie", "0.5"),
-          Map.entry("mezza", "0.5"),
-          Map.entry("mezzo", "0.5"),
-          Map.entry("media", "0.5"),
-          Map.entry("medio", "0.5"),
-          Map.entry("quarter", "0.25"),
-          Map.entry("quart", "0.25"),
-          Map.entry("one", "1"),
-          Map.entry("ein", "1"),
-          Map.entry("eine", "1"),
-          Map.entry("een", "1"),
-          Map.entry("un", "1"),
-          Map.entry("une", "1"),
-          Map.entry("two", "2"),
-          Map.entry("zwei", "2"),
-          Map.entry("twee", "2"),
-          Map.entry("deux", "2"),
-          Map.entry("due", "2"),
-          Map.entry("dos", "2"),
-          Map.entry("three", "3"),
-          Map.entry("drei", "3"),
-          Map.entry("four", "4"),
-          Map.entry("five", "5"),
-          Map.entry("funf", "5"),
-          Map.entry("vijf", "5"),
-          Map.entry("cinq", "5"),
-          Map.entry("cinco", "5"),
-          Map.entry("cinque", "5"),
-          Map.entry("ten", "10"),
-          Map.entry("zehn", "10"),
-          Map.entry("dix", "10"),
-          Map.entry("twenty", "20"),
-          Map.entry("vingt", "20"),
-          Map.entry("fifty", "50"),
-          Map.entry("hundred", "100"));
-
   private static final Map<String, String> SIGNS =
       Map.of("$", "dollar", "£", "pound", "€", "euro", "¥", "yen");
 
   private static final Set<String> MASS_UNITS =
       Set.of("ounce", "gram", "kilogram", "grain", "pennyweight");
+
+  private static final BigDecimal MOST_PIECES = new BigDecimal("1000");
 
   private final Passage passage;
   private final List<Clue<Denomination>> found = new ArrayList<>();
@@ -105,7 +65,7 @@ final class DenominationReader {
       moneySign(i);
       shillings(i);
     }
-    for (Passage.Hit hit : passage.hits()) {
+    for (Hit hit : passage.hits()) {
       if (passage.isFree(hit.at(), hit.end())) {
         named(hit);
       }
@@ -121,13 +81,14 @@ final class DenominationReader {
     if (unit == null) {
       return;
     }
-    Amount amount = amountAfter(at + 1);
-    if (amount != null && !passage.isTaken(at + 1)) {
-      boolean faceValue =
-          passage.at(amount.end()).filter(word -> word.text().matches("face|fv")).isPresent();
-      if (!faceValue) {
-        add(at, amount.end(), List.of(new Face.Amount(amount.value(), unit)), Set.of());
-      }
+    Optional<Amount> amount = Amount.after(passage, at + 1);
+    if (amount.isPresent() && !passage.isTaken(at)) {
+      add(
+          at,
+          amount.get().end(),
+          List.of(new Face.Amount(amount.get().value(), unit)),
+          Set.of(),
+          Optional.empty());
     }
   }
 
@@ -142,41 +103,82 @@ final class DenominationReader {
           at,
           at + 3,
           List.of(new Face.Amount(new BigDecimal(passage.word(at).text()), "shilling")),
-          Set.of());
+          Set.of(),
+          Optional.empty());
     }
   }
 
-  private void named(Passage.Hit hit) {
+  private void named(Hit hit) {
     List<Face> faces = new ArrayList<>();
+    List<Face> single = new ArrayList<>();
     Set<String> countries = Set.of();
-    Amount before = amountBefore(hit.at());
-    int from = hit.at();
+    Optional<Amount> before = Amount.before(passage, hit.at());
     for (Meaning.Unit unit : hit.all(Meaning.Unit.class)) {
-      if (before != null && !isMassUnit(unit.unit())) {
-        faces.add(new Face.Amount(before.value(), unit.unit()));
-        from = before.start();
+      if (before.isPresent() && !isMassUnit(unit.unit())) {
+        faces.add(new Face.Amount(before.get().value(), unit.unit()));
+        single.add(new Face.Amount(BigDecimal.ONE, unit.unit()));
       }
     }
+    boolean anAmount = !faces.isEmpty();
     for (Meaning.Coin coin : hit.all(Meaning.Coin.class)) {
-      boolean anAmount = !faces.isEmpty() && from < hit.at();
-      if (isMetalHere(hit) || anAmount) {
-        continue;
+      if (!isMetalHere(hit) && !anAmount) {
+        faces.addAll(coin.faces());
+        countries = faces.size() == coin.faces().size() ? coin.countries() : Set.of();
       }
-      faces.addAll(coin.faces());
-      countries = faces.size() == coin.faces().size() ? coin.countries() : Set.of();
     }
     if (!faces.isEmpty()) {
-      add(from, hit.end(), faces, countries);
+      int from = anAmount ? before.get().start() : hit.at();
+      add(
+          from,
+          hit.end(),
+          faces,
+          countries,
+          anAmount ? counted(before.get(), single) : Optional.empty());
+    } else {
+      unitFirst(hit);
+    }
+  }
+
+  /** "3 gulden": three coins of one, where no coin of three exists. */
+  private static Optional<Denomination.Counted> counted(Amount amount, List<Face> single) {
+    boolean count =
+        amount.isWhole()
+            && amount.value().compareTo(BigDecimal.ONE) > 0
+            && amount.value().compareTo(MOST_PIECES) < 0;
+    return count
+        ? Optional.of(new Denomination.Counted(amount.value().longValueExact(), single))
+        : Optional.empty();
+  }
+
+  /** "L. 500", "kr 2", "DM 5": the unit first. */
+  private void unitFirst(Hit hit) {
+    int at = passage.isSign(hit.end(), ".") ? hit.end() + 1 : hit.end();
+    Optional<Amount> after = Amount.after(passage, at);
+    boolean plain =
+        after.isPresent()
+            && passage.hit(after.get().end()).filter(next -> next.has(Meaning.Unit.class)).isEmpty()
+            && !passage.isSign(after.get().end(), "%");
+    if (!plain) {
+      return;
+    }
+    List<Face> faces = new ArrayList<>();
+    for (Meaning.Unit unit : hit.all(Meaning.Unit.class)) {
+      if (!isMassUnit(unit.unit())) {
+        faces.add(new Face.Amount(after.get().value(), unit.unit()));
+      }
+    }
+    if (!faces.isEmpty()) {
+      add(hit.at(), after.get().end(), faces, Set.of(), Optional.empty());
     }
   }
 
   /** In "20 pfennig nickel" the nickel is a metal: a denomination stands before it. */
-  private boolean isMetalHere(Passage.Hit hit) {
+  private boolean isMetalHere(Hit hit) {
     return passage.isMetal(hit.at()) && !found.isEmpty();
   }
 
   /** A unit without a number means one: "Mark 1908". Short abbreviations do not count. */
-  private void loneUnit(Passage.Hit hit) {
+  private void loneUnit(Hit hit) {
     boolean longEnough = passage.raw(hit.at(), hit.end()).length() >= 3;
     if (!longEnough || !passage.isFree(hit.at(), hit.end()) || passage.role() == FieldRole.NOTES) {
       return;
@@ -188,82 +190,19 @@ final class DenominationReader {
       }
     }
     if (!faces.isEmpty() && found.isEmpty()) {
-      add(hit.at(), hit.end(), faces, Set.of());
+      add(hit.at(), hit.end(), faces, Set.of(), Optional.empty());
     }
   }
 
-  private void add(int from, int to, List<Face> faces, Set<String> countries) {
+  private void add(
+      int from,
+      int to,
+      List<Face> faces,
+      Set<String> countries,
+      Optional<Denomination.Counted> orCounted) {
     found.add(
-        new Clue<>(new Denomination(faces, countries), passage.raw(from, to), passage.role()));
+        new Clue<>(
+            new Denomination(faces, countries, orCounted), passage.raw(from, to), passage.role()));
     passage.take(from, to);
-  }
-
-  /** A number with the words it spans. */
-  record Amount(BigDecimal value, int start, int end) {}
-
-  private Amount amountBefore(int at) {
-    return amountBefore(passage, at);
-  }
-
-  /**
-   * The number just before a place: 20, 2.5, 2,50, 1/2, 2 1/2, half, five. Null if there is none or
-   * it is taken.
-   */
-  static Amount amountBefore(Passage passage, int at) {
-    int last = passage.isSign(at - 1, "-") || passage.isSign(at - 1, ".") ? at - 2 : at - 1;
-    if (last < 0 || passage.isTaken(last)) {
-      return null;
-    }
-    Word word = passage.word(last);
-    if (word.isLetters()) {
-      String share = SHARES.get(word.text());
-      return share == null ? null : new Amount(new BigDecimal(share), last, last + 1);
-    }
-    if (!word.isNumber()) {
-      return null;
-    }
-    boolean fraction = passage.isSign(last - 1, "/") && isPlain(passage, last - 2);
-    if (!fraction) {
-      return NumberText.read(word.text())
-          .map(value -> new Amount(value, last, last + 1))
-          .orElse(null);
-    }
-    BigDecimal value = quotient(passage.word(last - 2), word);
-    if (value == null) {
-      return null;
-    }
-    boolean whole = isPlain(passage, last - 3) && passage.word(last - 3).text().length() <= 3;
-    return whole
-        ? new Amount(value.add(new BigDecimal(passage.word(last - 3).text())), last - 3, last + 1)
-        : new Amount(value, last - 2, last + 1);
-  }
-
-  private static boolean isPlain(Passage passage, int at) {
-    return at >= 0 && !passage.isTaken(at) && passage.word(at).text().matches("\\d{1,4}");
-  }
-
-  private static BigDecimal quotient(Word above, Word below) {
-    if (!below.text().matches("\\d{1,3}") || new BigDecimal(below.text()).signum() == 0) {
-      return null;
-    }
-    return new BigDecimal(above.text())
-        .divide(new BigDecimal(below.text()), fineweight.quantity.Decimals.DIVISION);
-  }
-
-  private Amount amountAfter(int at) {
-    Optional<Word> number = passage.at(at).filter(Word::isNumber);
-    if (number.isEmpty()) {
-      return null;
-    }
-    if (isPlain(passage, at + 1) && passage.isSign(at + 2, "/") && isPlain(passage, at + 3)) {
-      BigDecimal value = quotient(passage.word(at + 1), passage.word(at + 3));
-      Optional<BigDecimal> whole = NumberText.read(number.get().text());
-      return value == null || whole.isEmpty()
-          ? null
-          : new Amount(whole.get().add(value), at, at + 4);
-    }
-    return NumberText.read(number.get().text())
-        .map(value -> new Amount(value, at, at + 1))
-        .orElse(null);
   }
 }

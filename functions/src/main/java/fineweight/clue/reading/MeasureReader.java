@@ -4,8 +4,10 @@ import fineweight.clue.Clue;
 import fineweight.clue.FieldRole;
 import fineweight.clue.Measures;
 import fineweight.clue.lexicon.Meaning;
+import fineweight.clue.passage.Amount;
+import fineweight.clue.passage.Hit;
+import fineweight.clue.passage.Passage;
 import fineweight.clue.word.NumberText;
-import fineweight.clue.word.Word;
 import fineweight.quantity.Mass;
 import fineweight.quantity.MassUnit;
 import java.math.BigDecimal;
@@ -112,7 +114,7 @@ final class MeasureReader {
 
   /** 1/2 oz, 5 oz, 250 g, 1 kg. */
   private void named(Passage passage) {
-    for (Passage.Hit hit : passage.hits()) {
+    for (Hit hit : passage.hits()) {
       for (Meaning.Unit unit : hit.all(Meaning.Unit.class)) {
         if (DenominationReader.isMassUnit(unit.unit())) {
           amount(passage, hit, unit.unit());
@@ -121,11 +123,17 @@ final class MeasureReader {
     }
   }
 
-  private void amount(Passage passage, Passage.Hit hit, String unit) {
-    DenominationReader.Amount before = DenominationReader.amountBefore(passage, hit.at());
-    if (before == null || before.value().signum() <= 0) {
+  private void amount(Passage passage, Hit hit, String unit) {
+    Optional<Amount> found = Amount.before(passage, hit.at());
+    // "quarter G" is a grade, "quarter ounce" a size.
+    boolean letters =
+        found.isPresent()
+            && found.get().isInLetters(passage)
+            && passage.raw(hit.at(), hit.end()).length() < 2;
+    if (found.isEmpty() || letters || found.get().value().signum() <= 0) {
       return;
     }
+    Amount before = found.get();
     String words = passage.raw(before.start(), hit.end());
     boolean ounces = unit.equals("ounce");
     if (ounces && statedOunces.isEmpty()) {
@@ -143,18 +151,5 @@ final class MeasureReader {
           Optional.of(new Clue<>(Mass.of(before.value(), massUnit), words, passage.role()));
       passage.take(before.start(), hit.end());
     }
-  }
-
-  /** Whether a number just before a mass unit; such a number is no year and no count. */
-  static boolean isMeasured(Passage passage, int at) {
-    Optional<Word> word = passage.at(at);
-    return word.isPresent()
-        && passage
-            .hit(at + 1)
-            .filter(
-                hit ->
-                    hit.all(Meaning.Unit.class).stream()
-                        .anyMatch(unit -> DenominationReader.isMassUnit(unit.unit())))
-            .isPresent();
   }
 }

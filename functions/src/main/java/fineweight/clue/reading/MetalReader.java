@@ -3,8 +3,9 @@ package fineweight.clue.reading;
 import fineweight.clue.Clue;
 import fineweight.clue.FieldRole;
 import fineweight.clue.MetalWords;
-import fineweight.clue.Wording;
 import fineweight.clue.lexicon.Meaning;
+import fineweight.clue.passage.Hit;
+import fineweight.clue.passage.Passage;
 import fineweight.clue.word.NumberText;
 import fineweight.clue.word.Word;
 import fineweight.quantity.Fineness;
@@ -46,7 +47,7 @@ final class MetalReader {
   }
 
   private void metals(Passage passage) {
-    for (Passage.Hit hit : passage.metalHits()) {
+    for (Hit hit : passage.metalHits()) {
       hit.meaning(Meaning.FinenessName.class)
           .ifPresent(
               name ->
@@ -58,7 +59,7 @@ final class MetalReader {
       if (metal.isPresent() && counts(passage, hit, metal.get())) {
         Clue<String> clue =
             new Clue<>(metal.get().metal(), passage.raw(hit.at(), hit.end()), passage.role());
-        boolean negated = passage.at(hit.at() - 1).filter(Wording::isNegation).isPresent();
+        boolean negated = passage.isNegated(hit.at());
         boolean doubted = passage.isSign(hit.end(), "?");
         if (!doubted) {
           (negated ? denied : said).add(clue);
@@ -72,20 +73,45 @@ final class MetalReader {
    * A word that names a coin too ("nickel") is a metal only if it was not taken as the coin; a
    * risky one needs a place.
    */
-  private static boolean counts(Passage passage, Passage.Hit hit, Meaning.MetalName metal) {
+  private static boolean counts(Passage passage, Hit hit, Meaning.MetalName metal) {
     if (passage.role() == FieldRole.METAL) {
       return true;
     }
-    boolean isTheCoin =
+    if (metal.risky()) {
+      return hasPlace(passage, hit) && !isTheCoin(passage, hit);
+    }
+    return !isTheCoin(passage, hit);
+  }
+
+  /** "nickel" alone, and in "war nickel" and "jefferson nickel", is the coin. */
+  private static boolean isTheCoin(Passage passage, Hit hit) {
+    boolean coinToo =
         passage
             .hit(hit.at())
-            .filter(
-                other -> other.end() == hit.end() && other.meaning(Meaning.Coin.class).isPresent())
+            .filter(other -> other.end() == hit.end() && other.has(Meaning.Coin.class))
             .isPresent();
-    boolean afterCoin =
+    return coinToo && !passage.isFree(hit.at(), hit.end());
+  }
+
+  /** Abbreviations and "or" count just behind the coin, a bar or a figure, and not in capitals. */
+  private static boolean hasPlace(Passage passage, Hit hit) {
+    boolean small = !passage.word(hit.at()).isCapitals() || passage.size() == 1;
+    int before = passage.matches(hit.at() - 1, "de|d|en|di|in|aus|van") ? hit.at() - 1 : hit.at();
+    boolean afterThing =
+        passage
+            .hitBefore(before)
+            .filter(
+                other ->
+                    other.namesCoin()
+                        || other.has(Meaning.Unit.class)
+                        || other.isMark("bar")
+                        || other.isMark("medal")
+                        || other.isMark("round"))
+            .isPresent();
+    boolean afterTaken =
         hit.at() > 0 && passage.isTaken(hit.at() - 1) && passage.role() != FieldRole.NOTES;
-    boolean takenAsCoin = isTheCoin && !passage.isFree(hit.at(), hit.end());
-    return !takenAsCoin && (!metal.risky() || afterCoin);
+    boolean afterFigure = passage.matches(hit.at() - 1, "\\d{3,4}|0?[.,]\\d{2,4}");
+    return small && (afterThing || afterTaken || afterFigure);
   }
 
   private void finenessColumn(Passage passage) {

@@ -1,12 +1,16 @@
 package fineweight.clue.reading;
 
 import fineweight.clue.Clue;
+import fineweight.clue.Dating;
 import fineweight.clue.FieldRole;
 import fineweight.clue.Quantity;
 import fineweight.clue.lexicon.Meaning;
+import fineweight.clue.passage.Hit;
+import fineweight.clue.passage.Passage;
 import fineweight.clue.word.NumberText;
 import fineweight.clue.word.Word;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,13 +19,40 @@ import java.util.Set;
 final class QuantityReader {
   private static final Set<String> PIECES =
       Set.of(
-          "pcs", "pc", "pieces", "piece", "coins", "ea", "each", "stk", "stuck", "ex", "st",
-          "stuks", "pezzi", "piezas", "count", "ct", "qty", "x");
+          "pcs",
+          "pc",
+          "pieces",
+          "piece",
+          "coins",
+          "ea",
+          "each",
+          "stk",
+          "stuck",
+          "stucke",
+          "ex",
+          "st",
+          "stuks",
+          "pezzi",
+          "piezas",
+          "monedas",
+          "munten",
+          "munzen",
+          "monnaies",
+          "monete",
+          "count",
+          "ct",
+          "qty",
+          "x");
+  private static final Set<String> GROUPS = Set.of("pair", "pairs", "dozen", "couple", "trio");
   private static final BigDecimal MOST = new BigDecimal("1000000");
 
-  private QuantityReader() {}
+  private final Passage passage;
 
-  static Clue<Quantity> read(List<Passage> passages) {
+  private QuantityReader(Passage passage) {
+    this.passage = passage;
+  }
+
+  static Clue<Quantity> read(List<Passage> passages, Dating dating) {
     for (Passage passage : passages) {
       if (passage.role() == FieldRole.COUNT) {
         return column(passage);
@@ -29,28 +60,25 @@ final class QuantityReader {
     }
     for (Passage passage : passages) {
       if (passage.role().isText() && passage.role() != FieldRole.NOTES) {
-        Optional<Clue<Quantity>> found = inText(passage);
+        Optional<Clue<Quantity>> found = new QuantityReader(passage).inText();
         if (found.isPresent()) {
           return found.get();
         }
       }
     }
-    return new Clue<>(Quantity.ONE, "", FieldRole.COUNT);
+    return listed(passages, dating);
   }
 
   private static Clue<Quantity> column(Passage passage) {
     String text = passage.text().strip();
-    Optional<Clue<Quantity>> words = rollsOrFace(passage);
-    if (words.isPresent()) {
-      passage.take(0, passage.size());
-      return words.get();
-    }
     passage.take(0, passage.size());
     String digits =
-        text.replaceAll("(?i)^(x|qty:?|ca\\.?|#)\\s*", "")
-            .replaceAll(
-                "(?i)\\s*(x|pcs?\\.?|pieces?|coins?|ea\\.?|each|stk\\.?|st\\.?|stuks?|ex\\.?|st(ü|u)ck|pezzi|pi(è|e)ces?)$",
-                "");
+        text.length() > 40
+            ? text
+            : text.replaceAll("(?i)^(x|qty:?|ca\\.?|#)\\s*", "")
+                .replaceAll(
+                    "(?i)\\s*(x|pcs?\\.?|pieces?|coins?|ea\\.?|each|stk\\.?|st\\.?|stuks?|ex\\.?|st(ü|u)ck|pezzi|pi(è|e)ces?)$",
+                    "");
     Optional<BigDecimal> number = NumberText.read(digits);
     if (number.isEmpty()) {
       return new Clue<>(
@@ -75,95 +103,137 @@ final class QuantityReader {
     return new Quantity.Pieces(number.longValueExact());
   }
 
-  private static Optional<Clue<Quantity>> inText(Passage passage) {
-    Optional<Clue<Quantity>> special = rollsOrFace(passage);
-    if (special.isPresent()) {
-      return special;
+  private Optional<Clue<Quantity>> inText() {
+    Optional<Clue<Quantity>> words = inLetters();
+    if (words.isPresent()) {
+      return words;
     }
+    long sum = 0;
+    List<String> said = new ArrayList<>();
     for (int i = 0; i < passage.size(); i++) {
-      Optional<Long> count = countAt(passage, i);
-      if (count.isPresent()) {
+      if (isCount(i)) {
+        boolean firm = isMarkedAsCount(i);
+        long number = Long.parseLong(passage.word(i).text());
+        sum = firm ? number : sum + number;
+        said.add(passage.word(i).raw());
         passage.take(i, i + 1);
-        return Optional.of(
-            new Clue<>(new Quantity.Pieces(count.get()), passage.word(i).raw(), passage.role()));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static Optional<Long> countAt(Passage passage, int at) {
-    Word word = passage.word(at);
-    if (!word.isNumber() || passage.isTaken(at) || !word.text().matches("[1-9]\\d{0,3}")) {
-      return Optional.empty();
-    }
-    long number = Long.parseLong(word.text());
-    boolean times =
-        passage.at(at - 1).filter(before -> before.is("x") || before.is("qty")).isPresent()
-            || passage.at(at + 1).filter(after -> PIECES.contains(after.text())).isPresent();
-    boolean bracketed = passage.isSign(at - 1, "(") && passage.isSign(at + 1, ")");
-    boolean leads =
-        at == 0
-            && passage.size() > 1
-            && passage.word(1).isLetters()
-            && !MeasureReader.isMeasured(passage, 0);
-    boolean lotOf =
-        passage.at(at - 1).filter(before -> before.is("of")).isPresent()
-            && leadsToName(passage, at + 1);
-    boolean beforePlural =
-        leadsToName(passage, at + 1)
-            && number < 1000
-            && passage.at(at - 1).filter(Word::isNumber).isEmpty();
-    return times || bracketed || leads || lotOf || beforePlural
-        ? Optional.of(number)
-        : Optional.empty();
-  }
-
-  private static boolean leadsToName(Passage passage, int at) {
-    return passage
-        .hit(at)
-        .filter(
-            hit ->
-                hit.meaning(Meaning.Coin.class).isPresent()
-                    || hit.meaning(Meaning.Type.class).isPresent())
-        .isPresent();
-  }
-
-  /** "2 rolls", "roll of", "$5 face". */
-  private static Optional<Clue<Quantity>> rollsOrFace(Passage passage) {
-    for (int i = 0; i < passage.size(); i++) {
-      Word word = passage.word(i);
-      if (word.text().matches("face|fv|facevalue") && !passage.isTaken(i)) {
-        Optional<Clue<Quantity>> face = faceValue(passage, i);
-        if (face.isPresent()) {
-          return face;
+        if (firm) {
+          break;
         }
       }
-      if (word.text().matches("rolls?|rollen?|rouleaux?") && !passage.isTaken(i)) {
-        DenominationReader.Amount before = DenominationReader.amountBefore(passage, i);
-        long rolls =
-            before != null && before.value().stripTrailingZeros().scale() <= 0
-                ? before.value().longValue()
-                : 1;
-        int from = before != null && rolls > 0 ? before.start() : i;
-        passage.take(from, i + 1);
-        return Optional.of(
-            new Clue<>(
-                new Quantity.Rolls(Math.max(1, rolls)), passage.raw(from, i + 1), passage.role()));
+    }
+    if (sum > 0) {
+      return clue(new Quantity.Pieces(sum), String.join(" + ", said));
+    }
+    return openCount();
+  }
+
+  private Optional<Clue<Quantity>> clue(Quantity quantity, String words) {
+    return Optional.of(new Clue<>(quantity, words, passage.role()));
+  }
+
+  /** "pair of", "a dozen", "three 1921 Morgans", "due pezzi". */
+  private Optional<Clue<Quantity>> inLetters() {
+    for (Hit hit : passage.hits()) {
+      Optional<Meaning.Count> count = hit.meaning(Meaning.Count.class);
+      if (count.isEmpty() || !passage.isFree(hit.at(), hit.end())) {
+        continue;
+      }
+      boolean group = GROUPS.contains(passage.word(hit.end() - 1).text());
+      int next = passage.matches(hit.end(), "of|de|von|van|di") ? hit.end() + 1 : hit.end();
+      boolean opens = hit.at() == 0 || passage.matches(hit.at() - 1, "of|[,;&+(-]|and|a|the");
+      if (group || (opens && pieceFollows(next))) {
+        passage.take(hit.at(), hit.end());
+        return clue(new Quantity.Pieces(count.get().pieces()), passage.raw(hit.at(), hit.end()));
       }
     }
     return Optional.empty();
   }
 
-  private static Optional<Clue<Quantity>> faceValue(Passage passage, int at) {
-    boolean money = passage.isSign(at - 2, "$");
-    Optional<BigDecimal> amount =
-        passage.at(at - 1).filter(Word::isNumber).flatMap(number -> NumberText.read(number.text()));
-    if (!money || amount.isEmpty() || amount.get().signum() <= 0) {
-      return Optional.empty();
+  private boolean pieceFollows(int at) {
+    Optional<Word> next = passage.at(at);
+    return next.isPresent()
+        && (PIECES.contains(next.get().text())
+            || passage.hit(at).filter(Hit::namesCoin).isPresent()
+            || (next.get().isNumber() && passage.isTaken(at)));
+  }
+
+  private boolean isCount(int at) {
+    Word word = passage.word(at);
+    boolean plain =
+        word.isNumber()
+            && !passage.isTaken(at)
+            && !passage.isInsidePhrase(at)
+            && word.text().matches("[1-9]\\d{0,3}");
+    return plain && (isMarkedAsCount(at) || isBeforeName(at));
+  }
+
+  /** "20 pcs", "x12", "(4)". */
+  private boolean isMarkedAsCount(int at) {
+    boolean times =
+        passage.matches(at - 1, "x|qty|quantity|anzahl|aantal")
+            || passage.at(at + 1).filter(after -> PIECES.contains(after.text())).isPresent();
+    return times || (passage.isSign(at - 1, "(") && passage.isSign(at + 1, ")"));
+  }
+
+  private boolean isBeforeName(int at) {
+    long number = Long.parseLong(passage.word(at).text());
+    if (number >= 1000) {
+      return false;
     }
-    int end = passage.at(at + 1).filter(word -> word.is("value")).isPresent() ? at + 2 : at + 1;
-    passage.take(at - 2, end);
-    return Optional.of(
-        new Clue<>(new Quantity.FaceValue(amount.get()), passage.raw(at - 2, end), passage.role()));
+    int next = passage.isSign(at + 1, "-") ? at + 2 : at + 1;
+    boolean leads = at == 0 && passage.size() > 1 && leadsOn(next);
+    boolean named =
+        passage.hit(next).filter(Hit::namesCoin).isPresent()
+            && (passage.at(at - 1).filter(Word::isNumber).isEmpty());
+    return leads || named;
+  }
+
+  /** A number that opens a description counts what follows: a name, a date, a size. */
+  private boolean leadsOn(int next) {
+    Optional<Word> word = passage.at(next);
+    if (word.isEmpty()) {
+      return false;
+    }
+    boolean measured =
+        passage
+            .hit(next)
+            .filter(
+                hit ->
+                    hit.all(Meaning.Unit.class).stream()
+                        .anyMatch(unit -> DenominationReader.isMassUnit(unit.unit())))
+            .isPresent();
+    return (word.get().isLetters() && !measured)
+        || (word.get().isNumber() && passage.isTaken(next));
+  }
+
+  /** "tube of", "partial roll", "some": the number stays open. */
+  private Optional<Clue<Quantity>> openCount() {
+    for (Hit hit : passage.hits()) {
+      boolean open =
+          hit.has(Meaning.OpenCount.class)
+              && passage.isFree(hit.at(), hit.end())
+              && (hit.length() > 1 || passage.matches(hit.end(), "of|von|van|de|di|mit|met"));
+      boolean lot = hit.isMark("lot") && (hit.at() == 0 || hit.length() > 1);
+      if (open || lot) {
+        String words = passage.raw(hit.at(), hit.end());
+        passage.take(hit.at(), hit.end());
+        return clue(new Quantity.Unusable("\"" + words + "\" does not say how many pieces"), words);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Several dates in a list, or several mint letters behind one date, are as many pieces. */
+  private static Clue<Quantity> listed(List<Passage> passages, Dating dating) {
+    boolean years = dating.kind() == Dating.Kind.YEARS || dating.kind() == Dating.Kind.SHORT_YEARS;
+    if (years && dating.years().size() > 1) {
+      return new Clue<>(
+          new Quantity.Pieces(dating.years().size()), dating.words(), FieldRole.DESCRIPTION);
+    }
+    int letters = years ? MintReader.lettersListed(passages) : 0;
+    return letters > 1
+        ? new Clue<>(new Quantity.Pieces(letters), dating.words(), FieldRole.DESCRIPTION)
+        : new Clue<>(Quantity.ONE, "", FieldRole.COUNT);
   }
 }

@@ -65,16 +65,20 @@ public final class Coins {
         }
       };
 
+  /** Functions know no clock: the last year that is read as a date at all. */
+  private static final int LATEST_YEAR = 2100;
+
   private Coins() {
     Lexicon lexicon = Lexicon.standard();
-    // A coin can be dated next year: mints begin early.
-    int latestYear = LocalDate.now().getYear() + 1;
     reader = new ClueReader(lexicon);
     // Without prices the lowest of several is found by each function for what it counts.
     SpotPrices none = SpotPrices.of(CurrencyUnit.USD, LocalDate.EPOCH, List.of());
     appraiser =
         new Appraiser(
-            reader, new CoinIdentifier(Standards.catalogue(), lexicon, HOME, latestYear), none);
+            reader,
+            new CoinIdentifier(Standards.catalogue(), lexicon, HOME, LATEST_YEAR),
+            none,
+            Standards.catalogue());
   }
 
   /** Made on first use: a sheet that calls no function reads no catalogue. */

@@ -124,6 +124,7 @@ public final class XlsxWorkbook implements Workbook {
 
   @Override
   public void preview(WorkbookEdit edit, Consumer<CellChange> changes) throws WorkbookRefusal {
+    EditRules.check(edit);
     refuseUnwritable();
     boundary.run(
         () -> {
@@ -134,6 +135,7 @@ public final class XlsxWorkbook implements Workbook {
 
   @Override
   public SaveResult save(WorkbookEdit edit) throws WorkbookRefusal {
+    EditRules.check(edit);
     refuseUnwritable();
     EditRun run = boundary.run(() -> new EditRun(opened, edit));
     if (!run.changesAnything()) {

@@ -42,9 +42,15 @@ class OfficeTest {
         after.add(filled);
       }
     }
-    office.csv(before, folder.resolve("read-before"), false);
-    office.csv(after, folder.resolve("read-after"), false);
+    List<Path> unreadable = office.csv(before, folder.resolve("read-before"), false);
+    for (Path crashed : unreadable) {
+      System.out.println("  the office crashes on " + crashed.getFileName() + " as it came");
+      after.removeIf(each -> each.endsWith(crashed.getFileName()));
+    }
     List<String> problems = new ArrayList<>();
+    office.csv(after, folder.resolve("read-after"), false).stream()
+        .map(each -> "the office crashes on what we made of " + each.getFileName())
+        .forEach(problems::add);
     int sheets = compareSheets(problems);
     office.csv(after, folder.resolve("calculated"), true);
     int figures = compareFigures(problems, after);
@@ -53,7 +59,7 @@ class OfficeTest {
         after.size(), sheets, figures);
     problems.forEach(each -> System.out.println("  FAILED " + each));
     assertThat(problems).isEmpty();
-    assertThat(figures).isEqualTo(after.size()).isPositive();
+    assertThat(figures).isEqualTo(after.size()).isGreaterThan(5 * unreadable.size());
   }
 
   private static boolean fill(Path file) throws IOException {
@@ -91,6 +97,10 @@ class OfficeTest {
       List<CsvRecord> read = rows(folder.resolve("read-after").resolve(name));
       BigDecimal sum = BigDecimal.ZERO;
       for (int row = 2; row <= 6; row++) {
+        // The planted doubles are stored as 1: this proves that the office did calculate.
+        if (calculated.get(row).getField(4).equals("1") || !read.get(row).getField(4).equals("1")) {
+          problems.add(name + " row " + (row + 1) + ": not calculated");
+        }
         BigDecimal ounces = new BigDecimal(calculated.get(row).getField(5));
         sum = sum.add(ounces);
         BigDecimal melt = new BigDecimal(calculated.get(row).getField(7));

@@ -21,7 +21,7 @@ final class SheetForm {
     List<XmlElement> children = new ArrayList<>();
     for (XmlElement child : worksheet.children()) {
       switch (child.name()) {
-        case "sheetData" -> children.add(child.with(child.attributes(), rows(child)));
+        case "sheetData" -> children.add(data(child));
         case "cols" -> {
           List<XmlElement> columns = columns(child, ownColumns);
           if (!columns.isEmpty()) {
@@ -32,6 +32,12 @@ final class SheetForm {
       }
     }
     return worksheet.with(worksheet.attributes(), children);
+  }
+
+  /** Blanks between rows are no text, even where there is no row left. */
+  private static XmlElement data(XmlElement data) {
+    String text = data.text().isBlank() ? "" : data.text();
+    return new XmlElement(data.namespace(), data.name(), data.attributes(), text, rows(data));
   }
 
   private static List<XmlElement> rows(XmlElement data) {

@@ -4,6 +4,7 @@ import fineweight.workbook.xlsx.formula.Reference.Corner;
 import fineweight.workbook.xlsx.part.CellRef;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -14,37 +15,31 @@ final class FormulaReader {
   private static final Pattern BOUND =
       Pattern.compile("(\\$?)([A-Za-z]{1,3})?(?:(\\$?)([0-9]{1,7}))?");
   private static final int OUTSIDE = -3;
-  private static final int DEEPEST = 30;
 
   private final Vocabulary vocabulary;
   private final String text;
   private final int sheet;
   private final int row;
   private final int column;
-  private final Set<Reference> areas;
-  private final Set<String> names;
-  private final int depth;
+  private final Set<Reference> areas = new LinkedHashSet<>();
+  private final Set<String> names = new HashSet<>();
   private int at;
 
-  private FormulaReader(
-      FormulaReader outer, Vocabulary vocabulary, String text, int sheet, int row, int column) {
+  private FormulaReader(Vocabulary vocabulary, String text, int sheet, int row, int column) {
     this.vocabulary = vocabulary;
     this.text = text;
     this.sheet = sheet;
     this.row = row;
     this.column = column;
-    areas = outer == null ? new LinkedHashSet<>() : outer.areas;
-    names = outer == null ? new HashSet<>() : outer.names;
-    depth = outer == null ? 0 : outer.depth + 1;
   }
 
   /**
    * @param sheet the formula's own sheet
    */
   static Needs read(Vocabulary vocabulary, String text, int sheet, int row, int column) {
-    FormulaReader reader = new FormulaReader(null, vocabulary, text, sheet, row, column);
+    FormulaReader reader = new FormulaReader(vocabulary, text, sheet, row, column);
     reader.scan();
-    return new Needs(java.util.List.copyOf(reader.areas), reader.names);
+    return new Needs(List.copyOf(reader.areas), reader.names);
   }
 
   private void scan() {
@@ -178,10 +173,11 @@ final class FormulaReader {
 
   private void name(String name, int qualifier) {
     names.add(name.toLowerCase(Locale.ROOT));
-    String behind = vocabulary.name(qualifier >= 0 ? qualifier : sheet, name);
-    if (behind != null && depth < DEEPEST) {
-      new FormulaReader(this, vocabulary, behind, sheet, 0, 0).scan();
-    } else if (behind == null && vocabulary.table(name) != null) {
+    Needs behind = vocabulary.name(qualifier >= 0 ? qualifier : sheet, name);
+    if (behind != null) {
+      areas.addAll(behind.areas());
+      names.addAll(behind.names());
+    } else if (vocabulary.table(name) != null) {
       table(name, "");
     }
   }

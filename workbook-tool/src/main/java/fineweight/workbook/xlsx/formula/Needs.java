@@ -10,6 +10,8 @@ import java.util.Set;
  * @param names the defined names it uses, known or not, in lower case
  */
 record Needs(List<Reference> areas, Set<String> names) {
+  static final Needs NONE = new Needs(List.of(), Set.of());
+
   Needs {
     areas = List.copyOf(areas);
     names = Set.copyOf(names);

@@ -12,6 +12,7 @@ public final class Vocabulary {
   private final Map<String, Integer> sheets = new HashMap<>();
   private final Map<String, PlacedTable> tables = new HashMap<>();
   private final Map<String, String> names = new HashMap<>();
+  private final Map<String, Needs> behind = new HashMap<>();
 
   /**
    * @param sheet by number
@@ -52,9 +53,22 @@ public final class Vocabulary {
     return tables.get(key(name));
   }
 
-  /** The formula behind a name as seen from a sheet; null if there is none. */
-  String name(int sheet, String name) {
-    String local = names.get(sheet + "!" + key(name));
-    return local != null ? local : names.get("-1!" + key(name));
+  /**
+   * What a name looks at, as seen from a sheet; null if there is no such name. Each name is
+   * followed once: names that speak of each other would else never come to an end.
+   */
+  Needs name(int sheet, String name) {
+    String own = sheet + "!" + key(name);
+    String place = names.containsKey(own) ? own : "-1!" + key(name);
+    String text = names.get(place);
+    if (text == null) {
+      return null;
+    }
+    Needs known = behind.putIfAbsent(place, Needs.NONE);
+    if (known == null) {
+      known = FormulaReader.read(this, text, sheet, 0, 0);
+      behind.put(place, known);
+    }
+    return known;
   }
 }

@@ -51,27 +51,25 @@ public final class SharedStrings {
    * @param cursor at the start tag of {@code si} or {@code is}; afterwards at its end tag
    */
   public static String richText(XmlCursor cursor) {
-    String text = "";
+    StringBuilder text = new StringBuilder();
     while (cursor.nextChild()) {
       switch (cursor.name()) {
-        case "t" -> text += cursor.text();
-        case "r" -> text += run(cursor);
+        case "t" -> text.append(cursor.text());
+        case "r" -> run(cursor, text);
         default -> cursor.skip();
       }
     }
-    return XmlText.unescapeCell(text);
+    return XmlText.unescapeCell(text.toString());
   }
 
-  private static String run(XmlCursor cursor) {
-    String text = "";
+  private static void run(XmlCursor cursor, StringBuilder text) {
     while (cursor.nextChild()) {
       if (cursor.name().equals("t")) {
-        text += cursor.text();
+        text.append(cursor.text());
       } else {
         cursor.skip();
       }
     }
-    return text;
   }
 
   private void add(String text) {

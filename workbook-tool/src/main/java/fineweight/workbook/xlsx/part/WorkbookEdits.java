@@ -1,8 +1,10 @@
 package fineweight.workbook.xlsx.part;
 
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.SheetSummary.Visibility;
 import fineweight.workbook.xlsx.xml.ByteEdits;
 import fineweight.workbook.xlsx.xml.Element;
+import fineweight.workbook.xlsx.xml.StartTag;
 import fineweight.workbook.xlsx.xml.XmlText;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -74,14 +76,23 @@ public final class WorkbookEdits {
             .findFirst()
             .orElse("r");
     newSheets.append(
-        "<%s name=\"%s\" sheetId=\"%d\"%s %s:id=\"%s\"/>"
+        "<%s name=\"%s\" sheetId=\"%d\"%s%s %s:id=\"%s\"/>"
             .formatted(
                 list.qualified("sheet"),
                 XmlText.attribute(name),
                 nextSheetId++,
                 hidden ? " state=\"hidden\"" : "",
+                declaration(prefix),
                 prefix,
                 relation));
+  }
+
+  /** Some programs declare the prefix at each sheet and not at the root. */
+  private String declaration(String prefix) {
+    Element root = workbook.root();
+    String tag = StartTag.text(workbook.markup().bytes(), root.start(), root.tagEnd());
+    String name = "xmlns:" + prefix;
+    return StartTag.get(tag, name) != null ? "" : " " + name + "=\"" + RELATIONSHIPS + "\"";
   }
 
   public void setHidden(WorkbookPart.Sheet sheet, boolean hidden) {
@@ -204,11 +215,21 @@ public final class WorkbookEdits {
     for (Element view :
         workbook.root().child("bookViews").map(Element::children).orElse(List.of())) {
       int active = view.number("activeTab", 0);
-      int moved = Math.max(0, shifted(active));
+      int moved = shifted(active) < 0 ? firstVisible() : shifted(active);
       if (active != moved) {
         edits.setAttribute(view, "activeTab", Integer.toString(moved));
       }
     }
+  }
+
+  /** Counted without the sheets that go. */
+  private int firstVisible() {
+    for (int i = 0; i < workbook.sheets().size(); i++) {
+      if (workbook.sheets().get(i).visibility() == Visibility.VISIBLE && shifted(i) >= 0) {
+        return shifted(i);
+      }
+    }
+    return 0;
   }
 
   private void recalculate(Element last) {

@@ -18,12 +18,14 @@ import java.util.Set;
  */
 final class GroupGuard {
   private final String sheet;
+  private final List<ColumnTarget> targets;
   private final List<Area> areas = new ArrayList<>();
   private final Map<Integer, CellPlace> mastersGone = new HashMap<>();
   private final Set<Integer> membersKept = new HashSet<>();
 
-  GroupGuard(String sheet) {
+  GroupGuard(String sheet, List<ColumnTarget> targets) {
     this.sheet = sheet;
+    this.targets = targets;
   }
 
   /** Every cell must be shown. */
@@ -33,12 +35,21 @@ final class GroupGuard {
         shared(cell, goes);
       } else if (!cell.formulaKind().equals("normal")) {
         Area area = CellRef.area(cell.formulaArea());
-        areas.add(
-            area == null ? new Area(cell.row(), cell.column(), cell.row(), cell.column()) : area);
+        note(area == null ? new Area(cell.row(), cell.column(), cell.row(), cell.column()) : area);
       }
     }
     if (goes) {
       refuseInside(cell.row(), cell.column());
+    }
+  }
+
+  /** Areas beside our columns do not matter, and there may be very many. */
+  private void note(Area area) {
+    for (ColumnTarget target : targets) {
+      if (target.column() >= area.firstColumn() && target.column() <= area.lastColumn()) {
+        areas.add(area);
+        return;
+      }
     }
   }
 

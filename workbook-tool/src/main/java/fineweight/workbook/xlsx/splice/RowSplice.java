@@ -53,7 +53,7 @@ final class RowSplice {
     this.changes = changes;
     this.outcome = outcome;
     compare = new CellCompare(plan.sheet(), plan.reading());
-    guard = new GroupGuard(plan.sheet());
+    guard = new GroupGuard(plan.sheet(), plan.targets());
     targets = plan.targets();
     wishes = new Wish[targets.size()];
     for (ColumnTarget target : targets) {

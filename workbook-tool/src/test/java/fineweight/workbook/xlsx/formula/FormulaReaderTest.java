@@ -28,6 +28,10 @@ class FormulaReaderTest {
     words.addName(-1, "Twice", "Spot*2");
     words.addName(-1, "Loop", "Loop+Coins!$D$1");
     words.addName(-1, "Beside", "Coins!B1");
+    for (int i = 0; i < 60; i++) {
+      words.addName(-1, "Deep" + i, "Deep" + (i + 1) + "+Deep" + (i + 1));
+    }
+    words.addName(-1, "Deep60", "Coins!$A$1");
     return words;
   }
 
@@ -70,6 +74,7 @@ class FormulaReaderTest {
         "Spot*2|0 C1:C1",
         "Twice|0 C1:C1",
         "Loop|0 D1:D1",
+        "Deep0|0 A1:A1",
         "Beside|0 K10:K10",
         "Coins!Spot|0 C1:C1",
         "[0]!Spot|0 C1:C1",

@@ -1,0 +1,2 @@
+/** Reads dates as people write them. */
+package fineweight.clue.reading.date;

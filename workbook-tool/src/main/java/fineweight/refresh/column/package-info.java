@@ -1,0 +1,2 @@
+/** What stands in our columns beside the inventory. */
+package fineweight.refresh.column;

@@ -1,0 +1,77 @@
+package fineweight.refresh.inventory;
+
+import fineweight.clue.word.NumberText;
+import fineweight.column.Appraisal;
+import fineweight.column.FoundTable;
+import fineweight.column.InputColumn;
+import fineweight.column.RowText;
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a row says of money. Immutable.
+ *
+ * @param lot the lot's name as written; empty if none
+ * @param cost the cost of the row; empty if none is written or it cannot be read
+ * @param currency ISO 4217 code or empty if none is written
+ * @param unreadable the cost's text if it is no amount; otherwise empty
+ * @param ownPrice the collector's own price for one piece; empty if none is written or it cannot be
+ *     read
+ */
+public record RowMoney(
+    String lot,
+    Optional<BigDecimal> cost,
+    String currency,
+    String unreadable,
+    Optional<BigDecimal> ownPrice) {
+  public static final RowMoney NONE = new RowMoney("", Optional.empty(), "", "", Optional.empty());
+
+  private static final Map<String, String> SIGNS =
+      Map.of(
+          "$", "USD", "€", "EUR", "£", "GBP", "¥", "JPY", "eur", "EUR", "usd", "USD", "gbp", "GBP",
+          "chf", "CHF");
+
+  public static RowMoney of(RowText row, FoundTable table, Appraisal appraisal) {
+    String lot = table.first(InputColumn.LOT).map(row::at).orElse("").strip();
+    String currency =
+        table.first(InputColumn.CURRENCY).map(row::at).orElse("").strip().toUpperCase(Locale.ROOT);
+    Optional<BigDecimal> own =
+        written(row, table, InputColumn.OWN_PRICE)
+            .flatMap(text -> Amount.read(text).value())
+            .filter(price -> price.signum() > 0);
+    Optional<String> each = written(row, table, InputColumn.COST_EACH);
+    Optional<String> whole =
+        written(row, table, InputColumn.COST_ALL).or(() -> written(row, table, InputColumn.COST));
+    BigDecimal times =
+        whole.isPresent() ? BigDecimal.ONE : BigDecimal.valueOf(appraisal.pieces().orElse(1L));
+    Optional<String> cost = whole.or(() -> each);
+    if (cost.isEmpty()) {
+      return new RowMoney(lot, Optional.empty(), currency, "", own);
+    }
+    Amount amount = Amount.read(cost.get());
+    String code = currency.isEmpty() ? amount.currency() : currency;
+    String unreadable = amount.value().isEmpty() ? cost.get() : "";
+    return new RowMoney(lot, amount.value().map(times::multiply), code, unreadable, own);
+  }
+
+  private static Optional<String> written(RowText row, FoundTable table, InputColumn column) {
+    return table.first(column).map(row::at).map(String::strip).filter(text -> !text.isEmpty());
+  }
+
+  /** An amount as people write it, with or without a sign of its currency. */
+  private record Amount(Optional<BigDecimal> value, String currency) {
+    static Amount read(String text) {
+      String currency = "";
+      String bare = text.toLowerCase(Locale.ROOT);
+      for (Map.Entry<String, String> entry : SIGNS.entrySet()) {
+        if (bare.contains(entry.getKey())) {
+          currency = entry.getValue();
+          bare = bare.replace(entry.getKey(), "");
+        }
+      }
+      return new Amount(NumberText.read(bare.strip()), currency);
+    }
+  }
+}

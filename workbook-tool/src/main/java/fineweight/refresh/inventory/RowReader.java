@@ -1,0 +1,221 @@
+package fineweight.refresh.inventory;
+
+import fineweight.clue.Dating;
+import fineweight.clue.Field;
+import fineweight.clue.FieldRole;
+import fineweight.clue.Quantity;
+import fineweight.column.Appraisal;
+import fineweight.column.Appraiser;
+import fineweight.column.CalculatedColumn;
+import fineweight.column.InputColumn;
+import fineweight.column.RowText;
+import fineweight.column.Rows;
+import fineweight.workbook.Cell;
+import fineweight.workbook.CellPlace;
+import fineweight.workbook.CellValue;
+import fineweight.workbook.SheetLayout;
+import fineweight.workbook.Workbook;
+import fineweight.workbook.WorkbookRefusal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Reads the rows of an inventory once, from the top, and appraises each. Rows with the same words
+ * share one appraisal.
+ */
+public final class RowReader {
+  private static final int MOST_REMEMBERED = 50_000;
+  private static final Pattern SUM =
+      Pattern.compile("\\b(SUM|SUBTOTAL|AGGREGATE|COUNT|AVERAGE)[A-Z]*\\(");
+
+  private final Workbook workbook;
+  private final Inventory inventory;
+  private final Appraiser appraiser;
+  private final Answers answers;
+  private final Set<Integer> totalsRows = new HashSet<>();
+  private final List<ReadRow> rows = new ArrayList<>();
+  private final List<BadCell> badCells = new ArrayList<>();
+  private final Map<List<Field>, Appraisal> remembered = new LinkedHashMap<>();
+
+  public RowReader(Workbook workbook, Inventory inventory, Appraiser appraiser, Answers answers) {
+    this.workbook = workbook;
+    this.inventory = inventory;
+    this.appraiser = appraiser;
+    this.answers = answers;
+  }
+
+  /**
+   * A cell that cannot be used.
+   *
+   * @param sentence what is wrong and what to do
+   */
+  public record BadCell(CellPlace place, String sentence) {}
+
+  public List<ReadRow> rows() {
+    return rows;
+  }
+
+  public List<BadCell> badCells() {
+    return badCells;
+  }
+
+  public void read() throws WorkbookRefusal {
+    for (SheetLayout.Table table : workbook.layout(inventory.sheet()).tables()) {
+      for (int i = 0; i < table.totalsRows(); i++) {
+        totalsRows.add(table.area().lastRow() - i);
+      }
+    }
+    Set<Integer> wanted = new HashSet<>(inventory.table().columns().keySet());
+    wanted.addAll(inventory.table().headings().keySet());
+    Integer key = inventory.ours().get(CalculatedColumn.KEY);
+    if (key != null) {
+      wanted.add(key);
+    }
+    workbook.read(inventory.sheet(), wanted::contains, Integer.MAX_VALUE, this::row);
+  }
+
+  private void row(List<Cell> cells) {
+    if (cells.isEmpty()) {
+      return;
+    }
+    int row = cells.get(0).place().row();
+    if (row <= inventory.table().headerRow()) {
+      return;
+    }
+    RowText texts = CellTexts.row(ownersCells(cells));
+    if (texts.cells().isEmpty()) {
+      return;
+    }
+    boolean coin =
+        !totalsRows.contains(row)
+            && !isSums(ownersCells(cells))
+            && Rows.isCoin(texts, inventory.table());
+    if (!coin) {
+      rows.add(ReadRow.notACoin(row));
+      return;
+    }
+    int before = badCells.size();
+    errors(cells);
+    String key = key(cells, texts);
+    Appraisal appraisal = appraisal(Rows.fields(texts, inventory.table()), answer(key, texts));
+    if (Rows.isHeading(texts, inventory.table(), appraisal)) {
+      rows.add(ReadRow.notACoin(row));
+      return;
+    }
+    if (badCells.size() == before) {
+      impossible(row, appraisal);
+    }
+    rows.add(new ReadRow(row, appraisal, key, RowMoney.of(texts, inventory.table(), appraisal)));
+  }
+
+  /** A row of nothing but the owner's sums is a total, even if no word says so. */
+  private static boolean isSums(List<Cell> cells) {
+    return cells.stream().allMatch(cell -> cell.formula().isPresent())
+        && cells.stream().anyMatch(cell -> SUM.matcher(cell.formula().get()).find());
+  }
+
+  private List<Cell> ownersCells(List<Cell> cells) {
+    Set<Integer> ours = new HashSet<>(inventory.ours().values());
+    List<Cell> kept = new ArrayList<>();
+    for (Cell cell : cells) {
+      if (!ours.contains(cell.place().column()) && !(cell.value() instanceof CellValue.Blank)) {
+        kept.add(cell);
+      }
+    }
+    return kept.isEmpty() ? cells.subList(0, 1) : kept;
+  }
+
+  private String answer(String key, RowText texts) {
+    String kept = answers.of(key);
+    return kept.isEmpty()
+        ? inventory.table().first(InputColumn.ANSWER).map(texts::at).map(Answers::idIn).orElse("")
+        : kept;
+  }
+
+  private Appraisal appraisal(List<Field> fields, String answer) {
+    if (!answer.isEmpty()) {
+      return appraiser.appraise(fields, answer);
+    }
+    Appraisal known = remembered.get(fields);
+    if (known == null) {
+      known = appraiser.appraise(fields);
+      if (remembered.size() < MOST_REMEMBERED) {
+        remembered.put(fields, known);
+      }
+    }
+    return known;
+  }
+
+  private void errors(List<Cell> cells) {
+    for (Cell cell : cells) {
+      InputColumn column = inventory.table().columns().get(cell.place().column());
+      boolean used =
+          column != null && column.role().filter(role -> role != FieldRole.NOTES).isPresent();
+      if (used && cell.value() instanceof CellValue.Error error) {
+        badCells.add(
+            new BadCell(
+                cell.place(),
+                "the "
+                    + column.words()
+                    + " is the error "
+                    + error.code()
+                    + "; mend the formula or type the value"));
+      }
+    }
+  }
+
+  private void impossible(int row, Appraisal appraisal) {
+    if (appraisal.clues().dating().kind() == Dating.Kind.IMPOSSIBLE) {
+      badCells.add(
+          new BadCell(
+              place(row, InputColumn.YEAR),
+              "\""
+                  + appraisal.clues().dating().words()
+                  + "\" is no date that a coin bears; type its year"));
+    }
+    if (appraisal.clues().quantity().value() instanceof Quantity.Unusable unusable
+        && unusable.reason().contains("negative")) {
+      badCells.add(
+          new BadCell(
+              place(row, InputColumn.COUNT), unusable.reason() + "; type the number of pieces"));
+    }
+  }
+
+  private CellPlace place(int row, InputColumn column) {
+    return new CellPlace(inventory.sheet(), row, inventory.table().first(column).orElse(0));
+  }
+
+  private String key(List<Cell> cells, RowText texts) {
+    Integer ours = inventory.ours().get(CalculatedColumn.KEY);
+    if (ours != null) {
+      for (Cell cell : cells) {
+        if (cell.place().column() == ours) {
+          return CellTexts.text(cell.value()).strip();
+        }
+      }
+      return "";
+    }
+    return Rows.key(texts, inventory.table()).orElse("");
+  }
+
+  /** Whether every coin has a number of its own in the collector's column. */
+  public boolean hasOwnKeys() {
+    if (inventory.ours().containsKey(CalculatedColumn.KEY)
+        || inventory.table().first(InputColumn.KEY).isEmpty()) {
+      return false;
+    }
+    Map<String, Integer> seen = new HashMap<>();
+    for (ReadRow row : rows) {
+      if (row.isCoin() && (row.key().isEmpty() || seen.put(row.key(), row.row()) != null)) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

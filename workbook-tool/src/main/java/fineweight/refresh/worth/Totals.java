@@ -1,0 +1,107 @@
+package fineweight.refresh.worth;
+
+import fineweight.column.Appraisal;
+import fineweight.column.MeltFormula;
+import fineweight.column.RowState;
+import fineweight.metal.FineContent;
+import fineweight.refresh.inventory.ReadRow;
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Sums over rows: pieces, metal, melt at least and at most, cost by currency. Filled row by row.
+ */
+public final class Totals {
+  private final MeltFormula melt;
+  private final Map<RowState, Integer> states = new EnumMap<>(RowState.class);
+  private final Map<String, BigDecimal> costs = new TreeMap<>();
+  private final String currency;
+  private int rows;
+  private long pieces;
+  private int withoutPrice;
+  private int withoutCost;
+  private FineContent content = FineContent.NONE;
+  private BigDecimal least = BigDecimal.ZERO;
+  private BigDecimal most = BigDecimal.ZERO;
+  private BigDecimal fromMemory = BigDecimal.ZERO;
+
+  /**
+   * @param currency the currency of the prices, which a cost without one is taken to be in
+   */
+  public Totals(MeltFormula melt, String currency) {
+    this.melt = melt;
+    this.currency = currency;
+  }
+
+  public void add(ReadRow row) {
+    Appraisal appraisal = row.appraisal();
+    rows++;
+    pieces += appraisal.pieces().orElse(0L);
+    states.merge(appraisal.state(), 1, Integer::sum);
+    content = content.plus(appraisal.content());
+    BigDecimal low = melt.result(appraisal.content()).orElse(BigDecimal.ZERO);
+    boolean unpriced =
+        appraisal.content().hasPrecious() && melt.result(appraisal.content()).isEmpty();
+    withoutPrice += unpriced ? 1 : 0;
+    least = least.add(low);
+    most =
+        most.add(
+            appraisal.state() == RowState.SEVERAL
+                ? melt.result(appraisal.mostContent()).orElse(low).max(low)
+                : low);
+    if (appraisal.figures().fromMemory()) {
+      fromMemory = fromMemory.add(low);
+    }
+    if (row.money().cost().isPresent()) {
+      String code = row.money().currency().isEmpty() ? currency : row.money().currency();
+      costs.merge(code, row.money().cost().get(), BigDecimal::add);
+    } else {
+      withoutCost++;
+    }
+  }
+
+  public int rows() {
+    return rows;
+  }
+
+  public long pieces() {
+    return pieces;
+  }
+
+  public int count(RowState state) {
+    return states.getOrDefault(state, 0);
+  }
+
+  public FineContent content() {
+    return content;
+  }
+
+  /** The sum of the rows' melt, each rounded as in its cell. */
+  public BigDecimal least() {
+    return least;
+  }
+
+  public BigDecimal most() {
+    return most;
+  }
+
+  /** The part of {@link #least} that rests on standards from memory. */
+  public BigDecimal fromMemory() {
+    return fromMemory;
+  }
+
+  public int withoutPrice() {
+    return withoutPrice;
+  }
+
+  public int withoutCost() {
+    return withoutCost;
+  }
+
+  /** Cost by currency. */
+  public Map<String, BigDecimal> costs() {
+    return costs;
+  }
+}
