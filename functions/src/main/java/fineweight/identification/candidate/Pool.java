@@ -67,7 +67,11 @@ public final class Pool {
           .value()
           .keys()
           .forEach(key -> said.addAll(byCountry.getOrDefault(key, List.of())));
-      return Drawn.of(fitting(said, clues, when), false);
+      Fitting fit = fitting(said, clues, when);
+      boolean hint = clues.country().get().value().kind().equals("hint");
+      if (!hint || fit.profiles().stream().anyMatch(when::meets)) {
+        return Drawn.of(fit, false);
+      }
     }
     Set<String> bound = boundCountries(clues);
     if (bound.isEmpty() || bound.contains(home)) {
