@@ -133,6 +133,10 @@ final class MetalReader {
 
   /** Abbreviations and "or" count just behind the coin, a bar or a figure, and not in capitals. */
   private static boolean hasPlace(Passage passage, Hit hit) {
+    if (passage.word(hit.at()).is("or") && goesOnInWords(passage, hit.end())) {
+      // English: "paint or beads".
+      return false;
+    }
     boolean small = !passage.word(hit.at()).isCapitals() || passage.size() == 1;
     int before = passage.matches(hit.at() - 1, "de|d|en|di|in|aus|van") ? hit.at() - 1 : hit.at();
     boolean afterThing =
@@ -150,6 +154,10 @@ final class MetalReader {
         hit.at() > 0 && passage.isTaken(hit.at() - 1) && passage.role() != FieldRole.NOTES;
     boolean afterFigure = passage.matches(hit.at() - 1, "\\d{3,4}|0?[.,]\\d{2,4}");
     return small && (afterThing || afterTaken || afterFigure);
+  }
+
+  private static boolean goesOnInWords(Passage passage, int at) {
+    return passage.at(at).filter(Word::isLetters).isPresent();
   }
 
   private void finenessColumn(Passage passage) {

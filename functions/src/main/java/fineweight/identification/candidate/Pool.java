@@ -130,8 +130,20 @@ public final class Pool {
               .filter(p -> p.ounces().filter(size -> size.compareTo(ounces.get()) == 0).isPresent())
               .toList();
       fit = sized.isEmpty() ? fit : sized;
+      if (fit.stream().noneMatch(when::meets)) {
+        // "1 oz American Eagle": the ounces name the coin, not the ten dollars of an old eagle.
+        List<Profile> bySize = bySize(profiles, ounces.get(), when);
+        return new Fitting(bySize.isEmpty() ? fit : bySize, false);
+      }
     }
     return new Fitting(fit, byFace.namesSeveral());
+  }
+
+  private static List<Profile> bySize(List<Profile> profiles, BigDecimal ounces, When when) {
+    return profiles.stream()
+        .filter(p -> p.ounces().filter(size -> size.compareTo(ounces) == 0).isPresent())
+        .filter(when::meets)
+        .toList();
   }
 
   /**

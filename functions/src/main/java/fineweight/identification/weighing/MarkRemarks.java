@@ -43,6 +43,7 @@ final class MarkRemarks {
     SENTENCES.put(
         "cob", "hand-cut coins differ much in mass: the figure is the legal one, weigh the piece");
     SENTENCES.put("damaged", "figures are as struck: if metal is missing, weigh the piece");
+    SENTENCES.put("white-metal", "the colour alone does not tell silver from other white metals");
     SENTENCES.put("bar", OTHER_WARE);
     SENTENCES.put("round", OTHER_WARE);
     SENTENCES.put("medal", OTHER_WARE);
