@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -28,13 +29,21 @@ import org.junit.jupiter.api.Test;
 class CatalogueReachTest {
   private static final int LATEST = 2026;
 
+  /**
+   * A row whose own words name two alloys ("copper or billon"), and a silver-plated coin, which
+   * gets no figure.
+   */
+  private static final Set<String> NOT_BY_OWN_WORDS =
+      Set.of("de-vereinskreuzer-copper", "nl-5e-2011-plated");
+
   @Test
   void everyStandardOfEveryYearIsAnsweredOrOffered() throws IOException {
     int answered = 0;
     int offered = 0;
     List<String> unreached = new ArrayList<>();
     for (CoinStandard standard : Answered.STANDARDS.all()) {
-      if (standard.issue().country().equals("generic")) {
+      if (standard.issue().country().equals("generic")
+          || NOT_BY_OWN_WORDS.contains(standard.id())) {
         continue;
       }
       for (int year : years(standard)) {

@@ -11,7 +11,8 @@ import java.util.Set;
 /** Finds the phrases of the word lists in a row of words. */
 final class Phrasing {
   /** Remarks in whose phrases a metal is no metal: "silver jubilee", "German silver". */
-  private static final Set<String> MUTED = Set.of("metal-name", "not-silver", "size-word");
+  private static final Set<String> MUTED =
+      Set.of("metal-name", "not-silver", "not-gold", "size-word");
 
   private final List<Word> words;
   private final Lexicon lexicon;

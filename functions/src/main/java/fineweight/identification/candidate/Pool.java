@@ -129,12 +129,16 @@ public final class Pool {
           fit.stream()
               .filter(p -> p.ounces().filter(size -> size.compareTo(ounces.get()) == 0).isPresent())
               .toList();
-      fit = sized.isEmpty() ? fit : sized;
-      if (fit.stream().noneMatch(when::meets)) {
+      if (sized.isEmpty()) {
         // "1 oz American Eagle": the ounces name the coin, not the ten dollars of an old eagle.
         List<Profile> bySize = bySize(profiles, ounces.get(), when);
-        return new Fitting(bySize.isEmpty() ? fit : bySize, false);
+        boolean named =
+            clues.types().stream()
+                .anyMatch(type -> bySize.stream().anyMatch(p -> p.hasType(type.value())));
+        boolean instead = named || fit.stream().noneMatch(when::meets);
+        return new Fitting(instead && !bySize.isEmpty() ? bySize : fit, false);
       }
+      fit = sized;
     }
     return new Fitting(fit, byFace.namesSeveral());
   }
