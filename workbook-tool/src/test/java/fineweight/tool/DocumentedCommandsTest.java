@@ -3,6 +3,7 @@ package fineweight.tool;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -81,7 +82,8 @@ class DocumentedCommandsTest {
   @Test
   void theReadmeHasEveryCommandAndExitCode() throws IOException {
     String readme = Files.readString(root().resolve("README.md"));
-    for (String name : Main.commandLine(null).getSubcommands().keySet()) {
+    Surroundings surroundings = Told.surroundings(new StringWriter(), new StringWriter());
+    for (String name : Main.commandLine(surroundings).getSubcommands().keySet()) {
       assertThat(readme).contains("`fineweight " + name + " ");
     }
     for (ExitCode code : ExitCode.values()) {

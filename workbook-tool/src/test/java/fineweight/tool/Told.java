@@ -17,18 +17,20 @@ record Told(int code, String out, String err) {
   static Told by(Object... words) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    SafeSave save = SafeSave.onDisk();
-    Surroundings surroundings =
-        new Surroundings(
-            new PrintWriter(out, true),
-            new PrintWriter(err, true),
-            DAY,
-            AnyWorkbook.of(file -> XlsxWorkbook.open(file, save), save));
     String[] args = new String[words.length];
     for (int i = 0; i < words.length; i++) {
       args[i] = words[i].toString();
     }
-    int code = Main.run(args, surroundings);
+    int code = Main.run(args, surroundings(out, err));
     return new Told(code, out.toString(), err.toString());
+  }
+
+  static Surroundings surroundings(StringWriter out, StringWriter err) {
+    SafeSave save = SafeSave.onDisk();
+    return new Surroundings(
+        new PrintWriter(out, true),
+        new PrintWriter(err, true),
+        DAY,
+        AnyWorkbook.of(file -> XlsxWorkbook.open(file, save), save));
   }
 }
