@@ -21,7 +21,8 @@ import java.util.stream.Stream;
  */
 public record CommandRun(int code, String out, String err) {
   /** The day on which all tests take place. */
-  public static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+  public static final Clock DAY =
+      Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
 
   /** Round figures, at which the key tables of the corpus were worked out. */
   private static final List<String> KEY_PRICES =

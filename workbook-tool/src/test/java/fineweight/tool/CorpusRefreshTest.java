@@ -67,14 +67,16 @@ class CorpusRefreshTest {
   private void plantedRows(Path file) throws IOException {
     FilledTable table = FilledTable.ofWorkbook(file, Planting.SHEET, 2);
     BigDecimal ounces =
-        new BigDecimal("22.5").divide(new BigDecimal("31.1034768"), java.math.MathContext.DECIMAL64);
+        new BigDecimal("22.5")
+            .divide(new BigDecimal("31.1034768"), java.math.MathContext.DECIMAL64);
     FilledRow half = table.row(4);
     check(
         half.ounces("XAG").subtract(ounces).abs().compareTo(new BigDecimal("0.00005")) < 0
             && half.melt().filter(melt -> melt.compareTo(new BigDecimal("21.70")) == 0).isPresent(),
         file + " half dollars: " + half);
     // Without a mint letter: the older alloy, or a question whose lowest answer is nothing.
-    check(!table.row(3).hasFigure() && table.row(3).state() != FilledRow.State.VALUED,
+    check(
+        !table.row(3).hasFigure() && table.row(3).state() != FilledRow.State.VALUED,
         file + " five cents: " + table.row(3));
     check(table.row(5).state() == FilledRow.State.SEVERAL, file + " quarter: " + table.row(5));
     check(!table.row(6).hasFigure(), file + " token: " + table.row(6));
@@ -107,7 +109,8 @@ class CorpusRefreshTest {
     List<String> dryWords = new ArrayList<>(List.of(more));
     dryWords.add("--dry-run");
     CommandRun dry = CommandRun.refresh(file, dryWords.toArray(String[]::new));
-    check(java.util.Arrays.equals(before, Files.readAllBytes(file)), file + " changed by a dry run");
+    check(
+        java.util.Arrays.equals(before, Files.readAllBytes(file)), file + " changed by a dry run");
     CommandRun run = CommandRun.refresh(file, more);
     check(!run.all().contains("Exception"), file + ": " + run.all());
     if (run.done()) {

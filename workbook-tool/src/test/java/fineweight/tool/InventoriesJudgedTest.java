@@ -84,9 +84,7 @@ class InventoriesJudgedTest {
   @Test
   void theTextTableWithDecimalCommas() throws IOException {
     Path file = refreshed("verzameling-export.csv");
-    judge(
-        "verzameling-export",
-        FilledTable.ofText(file, ';', Charset.forName("windows-1252"), 1));
+    judge("verzameling-export", FilledTable.ofText(file, ';', Charset.forName("windows-1252"), 1));
   }
 
   private Path refreshed(String name) throws IOException {
@@ -101,8 +99,7 @@ class InventoriesJudgedTest {
     Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
     List<String> remarks = new ArrayList<>();
     List<Integer> wrong = new ArrayList<>();
-    List<KeyRow> keys =
-        KeyRow.read(SharedFiles.folder("inventories").resolve(name + ".key.csv"));
+    List<KeyRow> keys = KeyRow.read(SharedFiles.folder("inventories").resolve(name + ".key.csv"));
     List<Ruling> open = new ArrayList<>(RULINGS.get(name));
     for (KeyRow key : keys) {
       FilledRow filled = table.row(key.row());
@@ -120,13 +117,7 @@ class InventoriesJudgedTest {
         remarks.add(
             "  row %d %s%n    key %s %s %s: %s%n    got %s"
                 .formatted(
-                    key.row(),
-                    why,
-                    key.answer(),
-                    key.ounces(),
-                    key.melt(),
-                    key.text(),
-                    filled));
+                    key.row(), why, key.answer(), key.ounces(), key.melt(), key.text(), filled));
       }
       if (verdict == Verdict.WRONG && !ruled) {
         wrong.add(key.row());

@@ -31,7 +31,9 @@ import org.junit.jupiter.api.io.TempDir;
 class InventoriesKeptTest {
   private static final Charset WESTERN = Charset.forName("windows-1252");
 
-  /** Parts of a sheet that hold what an owner has set up; cells and widths are left to the oracle. */
+  /**
+   * Parts of a sheet that hold what an owner has set up; cells and widths are left to the oracle.
+   */
   private static final Pattern SET_UP =
       Pattern.compile(
           "<(sheetViews|sheetProtection|autoFilter|mergeCells|conditionalFormatting|dataValidations"
@@ -80,7 +82,8 @@ class InventoriesKeptTest {
     Map<String, RawZip.Entry> now = RawZip.of(file).entries();
     int same = 0;
     for (Map.Entry<String, RawZip.Entry> part : RawZip.of(original).entries().entrySet()) {
-      boolean owners = part.getKey().matches("xl/(tables|comments|drawings|theme|worksheets/_rels).*");
+      boolean owners =
+          part.getKey().matches("xl/(tables|comments|drawings|theme|worksheets/_rels).*");
       if (owners) {
         assertThat(now).containsKey(part.getKey());
         assertThat(now.get(part.getKey()).content())
@@ -159,12 +162,14 @@ class InventoriesKeptTest {
   }
 
   /**
-   * Lot C holds two proof sets, which its description values as five coins each (0.614883 ozt, 18.45
-   * USD) and lets pass as asked; the silver in a half ounce of American gold, which may be shown;
-   * and the five ounce piece, counted as 5 ozt.
+   * Lot C holds two proof sets, which its description values as five coins each (0.614883 ozt,
+   * 18.45 USD) and lets pass as asked; the silver in a half ounce of American gold, which may be
+   * shown; and the five ounce piece, counted as 5 ozt.
    */
   private static BigDecimal more(String lot, String sets, String silver) {
-    return lot.equals("C") ? new BigDecimal(silver).subtract(new BigDecimal(sets)) : BigDecimal.ZERO;
+    return lot.equals("C")
+        ? new BigDecimal(silver).subtract(new BigDecimal(sets))
+        : BigDecimal.ZERO;
   }
 
   private static void compareLot(String[] wanted, FilledRow lot) {

@@ -88,8 +88,7 @@ public final class InventoryFinder {
           .values()
           .forEach(
               column ->
-                  places.add(
-                      new WorkbookEdit.ColumnPlace(sheet.name(), ours.headerRow(), column)));
+                  places.add(new WorkbookEdit.ColumnPlace(sheet.name(), ours.headerRow(), column)));
     }
     return places;
   }

@@ -28,6 +28,7 @@ public record OurMarks(
 
   /** Behind a heading of ours that the owner has too. */
   public static final String BEHIND_HEADING = " (Fineweight)";
+
   private static final String COLUMN = PREFIX + "column_";
   private static final String SHEET = PREFIX + "sheet_";
 

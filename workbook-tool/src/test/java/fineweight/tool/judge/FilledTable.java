@@ -51,7 +51,8 @@ public final class FilledTable {
             .allowMissingFields(true)
             .allowExtraFields(true)
             .ofCsvRecord(file, charset)) {
-      records.forEach(each -> lines.add(each.getFields().stream().map(FilledTable::point).toList()));
+      records.forEach(
+          each -> lines.add(each.getFields().stream().map(FilledTable::point).toList()));
     }
     return of(lines, headerRow);
   }

@@ -78,8 +78,7 @@ public record KeyRow(
       Matcher figure = Pattern.compile(code + "([+=])([0-9.]+)").matcher(words);
       if (figure.matches()) {
         BigDecimal number = new BigDecimal(figure.group(2));
-        accepted.add(
-            figure.group(1).equals("=") ? number : ounces.get(code).get(0).add(number));
+        accepted.add(figure.group(1).equals("=") ? number : ounces.get(code).get(0).add(number));
       }
     }
     return accepted;

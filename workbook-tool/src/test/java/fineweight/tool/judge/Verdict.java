@@ -32,8 +32,7 @@ public enum Verdict {
 
   public static Verdict of(KeyRow key, FilledRow filled) {
     return switch (key.answer()) {
-      case "skip" ->
-          filled.state() == FilledRow.State.BLANK && !filled.hasFigure() ? RIGHT : WRONG;
+      case "skip" -> filled.state() == FilledRow.State.BLANK && !filled.hasFigure() ? RIGHT : WRONG;
       case "one" -> one(key, filled);
       case "base" -> base(key, filled);
       case "ask" -> ask(key, filled);
@@ -46,8 +45,7 @@ public enum Verdict {
     return switch (filled.state()) {
       case VALUED -> figuresFit(key, filled) ? RIGHT : WRONG;
       case SEVERAL -> key.passesAs("ask") ? RIGHT : NEEDLESS;
-      case NOT_KNOWN ->
-          filled.hasFigure() ? WRONG : key.passesAs("none") ? RIGHT : NOT_KNOWN;
+      case NOT_KNOWN -> filled.hasFigure() ? WRONG : key.passesAs("none") ? RIGHT : NOT_KNOWN;
       default -> WRONG;
     };
   }
@@ -56,8 +54,7 @@ public enum Verdict {
     return switch (filled.state()) {
       case NOTHING -> filled.hasFigure() ? WRONG : RIGHT;
       case SEVERAL -> key.passesAs("ask") ? RIGHT : NEEDLESS;
-      case NOT_KNOWN ->
-          filled.hasFigure() ? WRONG : key.passesAs("none") ? RIGHT : NOT_KNOWN;
+      case NOT_KNOWN -> filled.hasFigure() ? WRONG : key.passesAs("none") ? RIGHT : NOT_KNOWN;
       default -> WRONG;
     };
   }
@@ -65,8 +62,7 @@ public enum Verdict {
   private static Verdict ask(KeyRow key, FilledRow filled) {
     return switch (filled.state()) {
       case SEVERAL -> lowestFits(key, filled) ? RIGHT : WRONG;
-      case NOT_KNOWN ->
-          filled.hasFigure() ? WRONG : key.passesAs("none") ? RIGHT : NOT_KNOWN;
+      case NOT_KNOWN -> filled.hasFigure() ? WRONG : key.passesAs("none") ? RIGHT : NOT_KNOWN;
       default -> WRONG;
     };
   }
@@ -84,8 +80,7 @@ public enum Verdict {
   private static boolean figuresFit(KeyRow key, FilledRow filled) {
     boolean fit = true;
     for (String code : FilledRow.OUNCES.keySet()) {
-      fit &=
-          key.accepted(code).stream().anyMatch(each -> near(each, filled.ounces(code), key));
+      fit &= key.accepted(code).stream().anyMatch(each -> near(each, filled.ounces(code), key));
     }
     return fit && meltFits(key, filled);
   }
@@ -109,8 +104,10 @@ public enum Verdict {
     }
     return possible
         && meltFits(key, filled)
-        && filled.meltAtMost().orElse(BigDecimal.ZERO).compareTo(
-                filled.melt().orElse(BigDecimal.ZERO))
+        && filled
+                .meltAtMost()
+                .orElse(BigDecimal.ZERO)
+                .compareTo(filled.melt().orElse(BigDecimal.ZERO))
             >= 0
         && !filled.text("Note").isEmpty();
   }
