@@ -42,6 +42,14 @@ public record Clues(
         country, denominations, types, dating, mint, physical, condition, other, wording);
   }
 
+  /** The same as if no metal had been said. */
+  public Clues withoutMetal() {
+    Physical measured =
+        new Physical(new MetalWords(List.of(), List.of(), Optional.empty()), physical.measures());
+    return new Clues(
+        country, denominations, types, dating, mint, measured, condition, quantity, wording);
+  }
+
   /** Metal and measures. */
   public record Physical(MetalWords metal, Measures measures) {}
 }

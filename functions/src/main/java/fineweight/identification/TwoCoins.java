@@ -11,6 +11,7 @@ import fineweight.identification.candidate.Equivalence;
 import fineweight.identification.candidate.Pool;
 import fineweight.identification.candidate.Profile;
 import fineweight.identification.candidate.When;
+import fineweight.identification.weighing.Weighing;
 import fineweight.identification.weighing.Working;
 import fineweight.standard.Tell;
 import java.util.ArrayList;
@@ -32,6 +33,12 @@ final class TwoCoins {
     List<String> named = new ArrayList<>();
     if (drawn.namesSeveral()) {
       clues.denominations().forEach(clue -> named.add(clue.words()));
+      if (clues.condition().mark("error").isPresent()) {
+        // "nickel on silver dime planchet": the metal said decides nothing.
+        Working apart = new Working(drawn.profiles().stream().filter(when::meets).toList());
+        Weighing.weigh(clues.withoutMetal(), when, apart);
+        open.addAll(apart.open());
+      }
     }
     for (Clue<TypeName> type : clues.types()) {
       if (isStrange(type, drawn.profiles(), working)) {

@@ -12,10 +12,10 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** A page that says what to type, what the calculated columns mean, and what to be careful of. */
 final class HowToSheet {
   private static final int TERM_WIDTH = 30;
-  private static final int TEXT_WIDTH = 90;
+  private static final int TEXT_WIDTH = 96;
 
   /** Words break early, so a line holds less than the width. */
-  private static final int CHARACTERS_A_LINE = 98;
+  private static final int CHARACTERS_A_LINE = 104;
 
   private final XSSFSheet sheet;
   private final Looks looks;

@@ -1,10 +1,12 @@
 package fineweight.template;
 
 import java.util.List;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PageOrder;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.PrintOrientation;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -14,6 +16,11 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 final class InventorySheet {
   /** Columns left for what a refresh adds, so that the filter reaches over them. */
   private static final int CALCULATED = 12;
+
+  /** Those of them that are printed: from the state to the highest melt. */
+  private static final int FIGURES = 9;
+
+  private static final double MARGIN_INCHES = 0.3;
 
   /** Rows that have drop-downs and hints. */
   static final int LAST_ROW = 2000;
@@ -48,7 +55,7 @@ final class InventorySheet {
     for (InventoryColumn column : InventoryColumn.values()) {
       XSSFCell cell = row.createCell(column.ordinal());
       cell.setCellValue(column.heading());
-      cell.setCellStyle(looks.ofHeader());
+      cell.setCellStyle(looks.ofHeader(column));
     }
   }
 
@@ -65,7 +72,7 @@ final class InventorySheet {
     }
   }
 
-  /** One page wide, with the headings on every page. */
+  /** One page wide, with the headings on every page and without the long texts at the right end. */
   private void print() {
     XSSFPrintSetup setup = sheet.getPrintSetup();
     setup.setPaperSize(PaperSize.A4_PAPER);
@@ -76,6 +83,12 @@ final class InventorySheet {
     setup.setFitWidth((short) 1);
     setup.setFitHeight((short) 0);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    for (PageMargin margin : List.of(PageMargin.LEFT, PageMargin.RIGHT)) {
+      sheet.setMargin(margin, MARGIN_INCHES);
+    }
+    int last = InventoryColumn.values().length - 1 + FIGURES;
+    String columns = "$A:$" + CellReference.convertNumToColString(last);
+    sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), columns);
     sheet.getFooter().setCenter("&A, page &P of &N");
   }
 }

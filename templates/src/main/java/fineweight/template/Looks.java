@@ -26,6 +26,8 @@ final class Looks {
   private final Map<InventoryColumn, XSSFCellStyle> cells = new EnumMap<>(InventoryColumn.class);
   private final XSSFFont body;
   private final XSSFCellStyle header;
+  private final XSSFCellStyle textHeader;
+  private final XSSFCellStyle amountHeader;
   private final XSSFCellStyle title;
   private final XSSFCellStyle heading;
   private final XSSFCellStyle text;
@@ -36,7 +38,9 @@ final class Looks {
     // Its scheme points to a theme that the workbook does not have.
     body = workbook.getFontAt(0);
     body.setScheme(FontScheme.NONE);
-    header = header();
+    header = header(HorizontalAlignment.LEFT, 0);
+    textHeader = header(HorizontalAlignment.LEFT, 1);
+    amountHeader = header(HorizontalAlignment.RIGHT, 0);
     title = plain(font(16, true, SLATE));
     heading = plain(font(12, true, SLATE));
     text = plain(font(11, false, null));
@@ -59,13 +63,15 @@ final class Looks {
     return font;
   }
 
-  private XSSFCellStyle header() {
+  private XSSFCellStyle header(HorizontalAlignment alignment, int indent) {
     XSSFCellStyle style = workbook.createCellStyle();
     style.setFont(font(11, true, WHITE));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     style.setFillForegroundColor(new XSSFColor(SLATE));
     style.setWrapText(true);
     style.setVerticalAlignment(VerticalAlignment.CENTER);
+    style.setAlignment(alignment);
+    style.setIndention((short) indent);
     return style;
   }
 
@@ -98,8 +104,12 @@ final class Looks {
   }
 
   /** A heading of the inventory. */
-  XSSFCellStyle ofHeader() {
-    return header;
+  XSSFCellStyle ofHeader(InventoryColumn column) {
+    return switch (column) {
+      case COUNT, WEIGHT, COST, OWN_PRICE -> amountHeader;
+      case TYPE, LOT, CURRENCY, STATUS, CERTIFICATE -> textHeader;
+      default -> header;
+    };
   }
 
   XSSFCellStyle of(InventoryColumn column) {

@@ -21,7 +21,6 @@ import fineweight.refresh.sheet.LotsSheet;
 import fineweight.refresh.sheet.ReviewSheet;
 import fineweight.refresh.sheet.SpotSheet;
 import fineweight.refresh.worth.Spot;
-import fineweight.standard.Standards;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.FileFormat;
@@ -95,8 +94,8 @@ public final class Refresh {
     Answers answers = Answers.read(workbook, marks).with(wishes.answers());
     RowReader reader = new RowReader(workbook, inventory, appraiser(spot), answers);
     reader.read();
-    refuseNoCoins(inventory, reader);
     refuseBadCells(reader);
+    refuseNoCoins(inventory, reader);
     return new Prepared(inventory, reader, spot, edit(marks, inventory, reader, spot, answers));
   }
 
@@ -104,9 +103,9 @@ public final class Refresh {
     Lexicon lexicon = Lexicon.standard();
     return new Appraiser(
         new ClueReader(lexicon),
-        new CoinIdentifier(Standards.catalogue(), lexicon, wishes.home(), wishes.latestYear()),
+        new CoinIdentifier(wishes.standards(), lexicon, wishes.home(), wishes.latestYear()),
         spot.prices(),
-        Standards.catalogue());
+        wishes.standards());
   }
 
   /** A price list or an address book can have headings like an inventory's; it gets no columns. */
@@ -114,7 +113,12 @@ public final class Refresh {
     boolean known =
         reader.rows().stream()
             .filter(ReadRow::isCoin)
-            .anyMatch(row -> row.appraisal().state() != RowState.NOT_KNOWN);
+            .map(ReadRow::appraisal)
+            .anyMatch(
+                appraisal ->
+                    appraisal.state() == RowState.VALUED
+                        || appraisal.state() == RowState.SEVERAL
+                        || !appraisal.figures().standardId().isEmpty());
     boolean wanted = wishes.sheet().isPresent() || !inventory.ours().isEmpty();
     if (known || wanted) {
       return;

@@ -1,6 +1,7 @@
 package fineweight.refresh;
 
 import fineweight.spot.SpotPrices;
+import fineweight.standard.Standards;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param valuesOnly whether money cells hold values and no formulas
  * @param leaveOutBadRows whether rows with impossible cells are marked and the others filled, or
  *     the run refused
+ * @param standards what may be found
  * @param home catalogue key of the country meant where none is named
  * @param latestYear the last year a coin can be dated
  * @param answers the ids of standards chosen now, by the number of the piece
@@ -26,6 +28,7 @@ public record RefreshWishes(
     Optional<String> sheet,
     boolean valuesOnly,
     boolean leaveOutBadRows,
+    Standards standards,
     String home,
     int latestYear,
     Map<String, String> answers) {

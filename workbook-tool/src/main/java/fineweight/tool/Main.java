@@ -30,6 +30,8 @@ public final class Main implements Runnable {
   }
 
   public static void main(String[] args) {
+    // The libraries' log has no reader here; without this it would say so on every run.
+    System.setProperty("slf4j.internal.verbosity", "ERROR");
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
     int code = run(args, Surroundings.real(out, err));
@@ -64,6 +66,10 @@ public final class Main implements Runnable {
     for (ExitCode code : ExitCode.values()) {
       codes.put(Integer.toString(code.code()), code.meaning());
     }
+    command
+        .getSubcommands()
+        .values()
+        .forEach(each -> each.getCommandSpec().mixinStandardHelpOptions(true));
     command.setOut(surroundings.out());
     command.setErr(surroundings.err());
     command

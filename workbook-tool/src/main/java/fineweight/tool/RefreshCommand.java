@@ -52,13 +52,7 @@ final class RefreshCommand implements Callable<Integer> {
           "Fill the other rows even if some cells hold an error, a negative count or an impossible year.")
   private boolean leaveOutBadRows;
 
-  @Option(
-      names = "--home",
-      paramLabel = "COUNTRY",
-      defaultValue = "US",
-      description =
-          "Country meant where the words name none (a key of the catalogue); ${DEFAULT-VALUE} if absent.")
-  private String home;
+  @Mixin private CatalogueOptions catalogue;
 
   @Option(names = "--quiet", description = "Print nothing but complaints.")
   private boolean quiet;
@@ -77,7 +71,8 @@ final class RefreshCommand implements Callable<Integer> {
             Optional.ofNullable(sheet),
             valuesOnly,
             leaveOutBadRows,
-            home,
+            catalogue.standards(),
+            catalogue.home(),
             surroundings.latestYear(),
             Map.of());
     ReportWords words = new ReportWords(surroundings.out());

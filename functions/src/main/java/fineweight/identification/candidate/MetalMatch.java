@@ -6,6 +6,7 @@ import fineweight.quantity.Fineness;
 import fineweight.standard.CoinStandard;
 import java.math.BigDecimal;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -29,10 +30,23 @@ public final class MetalMatch {
     if (said.equals("clad")) {
       return precious.isEmpty() || standard.distinction().variant().contains("clad");
     }
+    if (said.equals("bimetal")) {
+      return precious.isEmpty() || isOfTwoParts(standard);
+    }
     if (said.equals("billon")) {
       return precious.filter(metal -> alloy.fineness(metal).get().compareTo(HALF) < 0).isPresent();
     }
     return precious.isEmpty() && holdsBase(alloy, said, element);
+  }
+
+  private static boolean isOfTwoParts(CoinStandard standard) {
+    String words =
+        (standard.distinction().variant() + " " + standard.issue().types())
+            .toLowerCase(Locale.ROOT);
+    return words.contains("ring")
+        || words.contains("core")
+        || words.contains("centre")
+        || words.contains("bimetal");
   }
 
   /** The platinum core in a gold ring. */

@@ -35,6 +35,7 @@ public final class Profile {
   private final Set<Face> literal = new HashSet<>();
   private final String denominations;
   private final String typeText;
+  private final String typeNameText;
   private final List<NameWords> typeNames = new ArrayList<>();
   private BigDecimal ounces;
 
@@ -48,6 +49,7 @@ public final class Profile {
     literal.addAll(faces);
     this.denominations = " " + Words.normal(String.join(" ", issue.denominations())) + " ";
     issue.faceValue().ifPresent(value -> fromFaceValue(value, lexicon.units(issue.currency())));
+    this.typeNameText = " " + Words.normal(String.join(" ", issue.types())) + " ";
     this.typeText =
         " "
             + Words.normal(String.join(" ", issue.types()) + " " + standard.distinction().variant())
@@ -155,6 +157,11 @@ public final class Profile {
       }
     }
     return false;
+  }
+
+  /** Whether a phrase stands in its type's name. */
+  public boolean isTyped(String phrase) {
+    return typeNameText.contains(" " + phrase + " ");
   }
 
   public boolean isGold() {

@@ -1,6 +1,7 @@
 package fineweight.identification.weighing;
 
 import fineweight.clue.Clue;
+import fineweight.clue.Clues;
 import fineweight.clue.FieldRole;
 import fineweight.clue.MetalWords;
 import fineweight.identification.candidate.MetalMatch;
@@ -9,13 +10,17 @@ import fineweight.quantity.Fineness;
 /** Weighs the words for metal and fineness. */
 final class MetalWeighing {
   private final Working working;
+  private final boolean mounted;
 
-  private MetalWeighing(Working working) {
+  private MetalWeighing(Working working, boolean mounted) {
     this.working = working;
+    this.mounted = mounted;
   }
 
-  static void weigh(MetalWords metal, Working working) {
-    MetalWeighing weighing = new MetalWeighing(working);
+  static void weigh(Clues clues, Working working) {
+    MetalWords metal = clues.physical().metal();
+    MetalWeighing weighing =
+        new MetalWeighing(working, clues.condition().mark("mounted").isPresent());
     metal.said().forEach(weighing::said);
     metal.denied().forEach(weighing::denied);
     metal.fineness().ifPresent(weighing::fineness);
@@ -53,7 +58,9 @@ final class MetalWeighing {
 
   /** A remark in the notes may be about something else; the other fields are about the coin. */
   private void against(FieldRole from, String sentence) {
-    if (from == FieldRole.NOTES) {
+    if (mounted) {
+      working.remark(sentence + ", taken to be said of the mount");
+    } else if (from == FieldRole.NOTES) {
       working.remark(sentence + ", which does not fit this coin");
     } else {
       working.contradict(sentence);

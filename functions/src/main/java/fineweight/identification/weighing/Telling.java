@@ -39,8 +39,9 @@ record Telling(Clues clues, When when) {
     if (phrase.equals("proof") && isProof()) {
       return true;
     }
+    // "silver jubilee" says the word and not the metal.
     Optional<String> metal = Optional.ofNullable(METALS.get(phrase));
-    return metal.filter(this::isMetalSaid).isPresent() || clues.wording().says(phrase);
+    return metal.map(this::isMetalSaid).orElseGet(() -> clues.wording().says(phrase));
   }
 
   private boolean isProof() {

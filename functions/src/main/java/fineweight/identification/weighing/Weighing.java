@@ -44,7 +44,7 @@ public final class Weighing {
     weighing.types();
     weighing.eligible();
     weighing.typeNames();
-    MetalWeighing.weigh(clues.physical().metal(), working);
+    MetalWeighing.weigh(clues, working);
     weighing.tells();
     MeasureWeighing.weigh(clues.physical().measures(), working);
     MarkRemarks.add(clues, working);
@@ -137,7 +137,8 @@ public final class Weighing {
   }
 
   private boolean isEligible(Profile profile) {
-    if (profile.ounces().isPresent() && !isPointedAt(profile)) {
+    boolean worn = clues.condition().mark("worn-slick").isPresent();
+    if (profile.ounces().isPresent() && (worn || !isPointedAt(profile))) {
       return false;
     }
     List<Tell> onlyIf =
@@ -172,9 +173,11 @@ public final class Weighing {
         .anyMatch(tell -> telling.holds(tell) && !isOthersName(tell.phrase(), profile));
   }
 
-  /** "double eagle" does not point at the one modern coin that is called so beside others. */
+  /** What is another's name too, such as "double eagle" or "Morgan", points at none. */
   private boolean isOthersName(String phrase, Profile profile) {
     return working.open().stream()
-        .anyMatch(other -> other != profile && other.isDenominatedWith(phrase));
+        .anyMatch(
+            other ->
+                other != profile && (other.isDenominatedWith(phrase) || other.isTyped(phrase)));
   }
 }

@@ -78,7 +78,7 @@ public final class InventoryFinder {
   private record Ours(int headerRow, Map<CalculatedColumn, Integer> places) {}
 
   /** Our columns in a text table, which has no names that mark them. */
-  List<WorkbookEdit.ColumnPlace> columnsInText() throws WorkbookRefusal {
+  public List<WorkbookEdit.ColumnPlace> columnsInText() throws WorkbookRefusal {
     List<WorkbookEdit.ColumnPlace> places = new ArrayList<>();
     for (SheetSummary sheet : workbook.sheets()) {
       List<RowText> sample = new ArrayList<>();

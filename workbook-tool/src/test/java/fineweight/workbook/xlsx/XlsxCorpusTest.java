@@ -160,7 +160,7 @@ class XlsxCorpusTest {
           .replaceFirst("<(\\w+:)?cols\\s*/>", "")
           .replaceAll(" spans=\"[0-9: ]*\"", "")
           .replaceFirst("<(\\w+:)?dimension [^>]*>", "")
-          .replaceAll("(<)((\\w+:)?(row|sheetData))((?: [^<>]*?)?)\\s*/>", "$1$2$5></$2>");
+          .replaceAll("(<)((\\w+:)?(row|sheetData))((?: [^<> /][^<>]*?)?)\\s*/>", "$1$2$5></$2>");
     }
   }
 
