@@ -4,6 +4,7 @@ import fineweight.settings.OwnStandards;
 import fineweight.settings.SettingException;
 import fineweight.standard.Standards;
 import java.nio.file.Path;
+import java.util.Locale;
 import picocli.CommandLine.Option;
 
 /** The options that say what may be found and where a coin is at home. */
@@ -31,15 +32,17 @@ final class CatalogueOptions {
   }
 
   /**
-   * @throws SettingException if the catalogue has no such country
+   * @throws SettingException if the catalogue has no coin of that country
    */
   String home() throws SettingException {
-    if (Standards.catalogue().of(home).isEmpty()) {
-      throw new SettingException(
-          "--home: the catalogue has no country \""
-              + home
-              + "\"; use a key such as US, GB, DE or FR");
+    for (String key : new String[] {home, home.toUpperCase(Locale.ROOT)}) {
+      if (!Standards.catalogue().of(key).isEmpty()) {
+        return key;
+      }
     }
-    return home;
+    throw new SettingException(
+        "--home: the catalogue has no coins of \""
+            + home
+            + "\"; write a code such as US, GB or DE");
   }
 }

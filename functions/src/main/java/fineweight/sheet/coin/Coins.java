@@ -43,7 +43,7 @@ public final class Coins {
           Parameter.optional("year", "", "The date on the coin, where it stands in its own cell"),
           Parameter.optional("mint", "", "Its mint mark, where it stands in its own cell"),
           Parameter.optional("country", "", "Its country; the United States where none is named"),
-          Parameter.optional("type", "", "The name of its type, such as Morgan"));
+          Parameter.optional("type name", "", "The name of its type, such as Morgan"));
 
   /** The first parameter of every function about one coin. */
   public static final Parameter COIN =
@@ -96,7 +96,7 @@ public final class Coins {
     add(fields, FieldRole.YEAR, given, "year");
     add(fields, FieldRole.MINT, given, "mint");
     add(fields, FieldRole.COUNTRY, given, "country");
-    add(fields, FieldRole.TYPE, given, "type");
+    add(fields, FieldRole.TYPE, given, "type name");
     if (fields.isEmpty()) {
       return Optional.empty();
     }
