@@ -39,9 +39,7 @@ class MeltFormulaProperties {
             .divide(OUNCE, 60, RoundingMode.HALF_EVEN);
     assertThat(formula.result(content(silver, gold)))
         .hasValueSatisfying(
-            melt ->
-                assertThat(melt)
-                    .isEqualByComparingTo(exact.setScale(2, RoundingMode.HALF_UP)));
+            melt -> assertThat(melt).isEqualByComparingTo(exact.setScale(2, RoundingMode.HALF_UP)));
   }
 
   private static SpotPrices prices(BigDecimal silver, BigDecimal gold) {

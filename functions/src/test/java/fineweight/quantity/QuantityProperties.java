@@ -34,7 +34,8 @@ class QuantityProperties {
 
   @Property
   void aSumIsTheSameInAnyOrder(
-      @ForAll @Size(min = 1, max = 30) List<@BigRange(min = "0", max = "9999") @Scale(7) BigDecimal> parts) {
+      @ForAll @Size(min = 1, max = 30)
+          List<@BigRange(min = "0", max = "9999") @Scale(7) BigDecimal> parts) {
     List<BigDecimal> other = new ArrayList<>(parts);
     Collections.reverse(other);
     assertThat(sum(parts)).isEqualTo(sum(other));

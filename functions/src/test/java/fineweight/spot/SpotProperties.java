@@ -27,8 +27,7 @@ class SpotProperties {
       @ForAll @BigRange(min = "0", max = "1000") @Scale(4) BigDecimal silver,
       @ForAll @BigRange(min = "0", max = "1000") @Scale(4) BigDecimal gold) {
     FineContent content =
-        new FineContent(
-            Map.of(Metal.SILVER, Mass.ofGrams(silver), Metal.GOLD, Mass.ofGrams(gold)));
+        new FineContent(Map.of(Metal.SILVER, Mass.ofGrams(silver), Metal.GOLD, Mass.ofGrams(gold)));
     BigDecimal low = prices(price).melt(content).getAmount();
     BigDecimal high = prices(price.add(more)).melt(content).getAmount();
     assertThat(high).isGreaterThanOrEqualTo(low);

@@ -43,8 +43,7 @@ class CoreFactsTest {
     "1799, Capped Bust eagle, XAU, 247.5",
     "1803, Capped Bust half eagle, XAU, 123.75"
   })
-  void pureGrainsOf1792(int year, String coin, String metal, BigDecimal grains)
-      throws IOException {
+  void pureGrainsOf1792(int year, String coin, String metal, BigDecimal grains) throws IOException {
     agrees(refreshed(year, coin, 1), metal, grains.divide(GRAINS_PER_OUNCE, MathContext.DECIMAL64));
   }
 
@@ -59,7 +58,8 @@ class CoreFactsTest {
     // Act of March 3, 1849 (9 Stat. 397): double eagles of 516 grains, gold dollars of 25.8
     "1904, double eagle, XAU, 516",
     "1853, gold dollar, XAU, 25.8",
-    // Act of February 21, 1853 (10 Stat. 160), section 1: half dollar 192 grains, others in proportion
+    // Act of February 21, 1853 (10 Stat. 160), section 1: half dollar 192 grains, others in
+    // proportion
     "1858, Seated Liberty half dollar, XAG, 192",
     "1858, Seated Liberty quarter, XAG, 96",
     "1858, Seated Liberty dime, XAG, 38.4",
@@ -78,7 +78,8 @@ class CoreFactsTest {
   /** Fine grams as the acts state them or as they follow. */
   @ParameterizedTest
   @CsvSource({
-    // Act of February 12, 1873, section 15: half dollar 12.5 grams, quarter and dime one half and one fifth
+    // Act of February 12, 1873, section 15: half dollar 12.5 grams, quarter and dime one half and
+    // one fifth
     "1899, Barber half dollar, 11.25",
     "1943, half dollar, 11.25",
     "1964, half dollar, 11.25",
@@ -93,8 +94,7 @@ class CoreFactsTest {
   })
   void fineGrams(String date, String coin, BigDecimal grams) throws IOException {
     Book book =
-        Book.xlsx()
-            .sheet("Coins", Book.cells("Date", "Coin", "Count"), Book.cells(date, coin, 1));
+        Book.xlsx().sheet("Coins", Book.cells("Date", "Coin", "Count"), Book.cells(date, coin, 1));
     Path file = book.save(folder.resolve("coin.xlsx"));
     assertThat(CommandRun.refresh(file).done()).isTrue();
     FilledRow row = FilledTable.ofWorkbook(file, "Coins", 1).row(2);
@@ -128,18 +128,28 @@ class CoreFactsTest {
     assertThat(fine.setScale(4, RoundingMode.HALF_UP)).isEqualByComparingTo("0.7234");
     BigDecimal parity = GRAMS_PER_OUNCE.divide(new BigDecimal("22.5"), MathContext.DECIMAL64);
     assertThat(parity.setScale(4, RoundingMode.HALF_UP)).isEqualByComparingTo("1.3824");
-    FilledRow halves = refreshed(1964, "half dollar", 200, "--spot", "XAG=" + parity.setScale(10, RoundingMode.HALF_UP));
+    FilledRow halves =
+        refreshed(
+            1964, "half dollar", 200, "--spot", "XAG=" + parity.setScale(10, RoundingMode.HALF_UP));
     assertThat(halves.melt().orElseThrow()).isEqualByComparingTo("100.00");
-    FilledRow dimes = refreshed(1964, "dime", 1000, "--spot", "XAG=" + parity.setScale(10, RoundingMode.HALF_UP));
+    FilledRow dimes =
+        refreshed(1964, "dime", 1000, "--spot", "XAG=" + parity.setScale(10, RoundingMode.HALF_UP));
     assertThat(dimes.melt().orElseThrow()).isEqualByComparingTo("100.00");
   }
 
-  /** A standard silver dollar holds 371.25 grains: worth a dollar at 480 / 371.25 = 1.2929 an ounce. */
+  /**
+   * A standard silver dollar holds 371.25 grains: worth a dollar at 480 / 371.25 = 1.2929 an ounce.
+   */
   @Test
   void aStandardDollar() throws IOException {
     BigDecimal parity = GRAINS_PER_OUNCE.divide(new BigDecimal("371.25"), MathContext.DECIMAL64);
     FilledRow dollars =
-        refreshed(1885, "Morgan dollar", 100, "--spot", "XAG=" + parity.setScale(10, RoundingMode.HALF_UP));
+        refreshed(
+            1885,
+            "Morgan dollar",
+            100,
+            "--spot",
+            "XAG=" + parity.setScale(10, RoundingMode.HALF_UP));
     assertThat(dollars.melt().orElseThrow()).isEqualByComparingTo("100.00");
   }
 
