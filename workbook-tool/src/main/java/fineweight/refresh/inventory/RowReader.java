@@ -105,7 +105,13 @@ public final class RowReader {
     if (badCells.size() == before) {
       impossible(row, appraisal);
     }
-    rows.add(new ReadRow(row, appraisal, key, RowMoney.of(texts, inventory.table(), appraisal)));
+    rows.add(
+        new ReadRow(
+            row,
+            appraisal,
+            key,
+            RowMoney.of(texts, inventory.table(), appraisal),
+            Fate.of(texts, inventory.table())));
   }
 
   private List<Cell> ownersCells(List<Cell> cells) {
