@@ -20,6 +20,7 @@ public final class SheetFunctionReference {
         back as `#N/A`, so that no sum takes it for zero.
       - Where words leave a coin open, the lowest figure comes back; `FINEWEIGHT.QUESTION` says what
         settles it.
+      - Give areas that end, such as A2:A500: a whole column is copied cell by cell.
       - Melt is no offer and no appraisal: a buyer pays less.
       """;
 

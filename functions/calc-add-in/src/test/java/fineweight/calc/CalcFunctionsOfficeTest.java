@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import fineweight.sheet.SheetFunctions;
 import fineweight.sheet.cases.CaseFormula;
 import fineweight.sheet.cases.CaseFormula.Style;
 import fineweight.sheet.cases.CaseFormula.Syntax;
+import fineweight.sheet.function.SheetFunction;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -57,6 +62,32 @@ class CalcFunctionsOfficeTest {
   @Test
   void everyCaseSurvivesSavingAsXls() throws IOException, InterruptedException {
     checkSavedAs("xls");
+  }
+
+  /** One spelling everywhere: a file holds the names that a person types. */
+  @Test
+  void anXlsxHoldsTheNamesAsTheyAreTyped() throws IOException, InterruptedException {
+    Path saved = office.convert("xlsx", written.subList(0, 1), "names").get(0);
+    try (ZipFile parts = new ZipFile(saved.toFile());
+        InputStream sheet = parts.getInputStream(parts.getEntry("xl/worksheets/sheet1.xml"))) {
+      String xml = new String(sheet.readAllBytes(), StandardCharsets.UTF_8);
+      for (SheetFunction function : SheetFunctions.all()) {
+        assertThat(xml).contains(">" + function.name() + "(");
+      }
+    }
+  }
+
+  /** Without the extension no case can pass by chance, and no cell looks like an answer. */
+  @Test
+  void withoutTheExtensionTheNamesAreNotKnown() throws IOException, InterruptedException {
+    try (NormalUserOffice plain = NormalUserOffice.fresh()) {
+      List<CaseFormula> cases = CaseFormula.all(Style.TYPED, Syntax.OPEN_FORMULA);
+      Path file = plain.write("plain.fods", CaseSpreadsheet.of(cases));
+      List<List<String>> rows = read(plain.convert("csv", List.of(file), "plain").get(0));
+      for (CaseFormula one : cases) {
+        assertThat(rows.get(one.row()).get(0)).as(one.formula()).isEqualTo("#NAME?");
+      }
+    }
   }
 
   private static void checkSavedAs(String kind) throws IOException, InterruptedException {
