@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param home catalogue key of the country meant where none is named
  * @param latestYear the last year a coin can be dated
  * @param answers the ids of standards chosen now, by the number of the piece
+ * @param further what is wanted beyond metal and worth
  */
 public record RefreshWishes(
     SpotPrices prices,
@@ -31,8 +32,18 @@ public record RefreshWishes(
     Standards standards,
     String home,
     int latestYear,
-    Map<String, String> answers) {
+    Map<String, String> answers,
+    Further further) {
   public RefreshWishes {
     answers = Map.copyOf(answers);
+  }
+
+  /**
+   * What is wanted beyond metal and worth.
+   *
+   * @param set the set to review, such as {@code us}
+   */
+  public record Further(Optional<String> set) {
+    public static final Further NOTHING = new Further(Optional.empty());
   }
 }

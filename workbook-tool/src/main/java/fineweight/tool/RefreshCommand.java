@@ -10,6 +10,7 @@ import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -54,6 +55,15 @@ final class RefreshCommand implements Callable<Integer> {
 
   @Mixin private CatalogueOptions catalogue;
 
+  @Option(
+      names = "--set",
+      paramLabel = "us",
+      description = {
+        "Review the collection as a set of types: which piece fills a hole, improves or duplicates, what to keep and what to sell.",
+        "us: one coin of each design of the United States. Once asked for, every later run keeps the set's sheet up to date."
+      })
+  private String set;
+
   @Option(names = "--quiet", description = "Print nothing but complaints.")
   private boolean quiet;
 
@@ -74,7 +84,9 @@ final class RefreshCommand implements Callable<Integer> {
             catalogue.standards(),
             catalogue.home(),
             surroundings.latestYear(),
-            Map.of());
+            Map.of(),
+            new RefreshWishes.Further(
+                Optional.ofNullable(set).map(name -> name.toLowerCase(Locale.ROOT))));
     ReportWords words = new ReportWords(surroundings.out());
     try (Workbook workbook = surroundings.workbooks().open(file)) {
       if (dryRun) {

@@ -67,7 +67,11 @@ public final class Pool {
           .value()
           .keys()
           .forEach(key -> said.addAll(byCountry.getOrDefault(key, List.of())));
-      return Drawn.of(fitting(said, clues, when), false);
+      Fitting fit = fitting(said, clues, when);
+      boolean hint = clues.country().get().value().kind().equals("hint");
+      if (!hint || fit.profiles().stream().anyMatch(when::meets)) {
+        return Drawn.of(fit, false);
+      }
     }
     Set<String> bound = boundCountries(clues);
     if (bound.isEmpty() || bound.contains(home)) {
@@ -125,9 +129,25 @@ public final class Pool {
           fit.stream()
               .filter(p -> p.ounces().filter(size -> size.compareTo(ounces.get()) == 0).isPresent())
               .toList();
-      fit = sized.isEmpty() ? fit : sized;
+      if (sized.isEmpty()) {
+        // "1 oz American Eagle": the ounces name the coin, not the ten dollars of an old eagle.
+        List<Profile> bySize = bySize(profiles, ounces.get(), when);
+        boolean named =
+            clues.types().stream()
+                .anyMatch(type -> bySize.stream().anyMatch(p -> p.hasType(type.value())));
+        boolean instead = named || fit.stream().noneMatch(when::meets);
+        return new Fitting(instead && !bySize.isEmpty() ? bySize : fit, false);
+      }
+      fit = sized;
     }
     return new Fitting(fit, byFace.namesSeveral());
+  }
+
+  private static List<Profile> bySize(List<Profile> profiles, BigDecimal ounces, When when) {
+    return profiles.stream()
+        .filter(p -> p.ounces().filter(size -> size.compareTo(ounces) == 0).isPresent())
+        .filter(when::meets)
+        .toList();
   }
 
   /**

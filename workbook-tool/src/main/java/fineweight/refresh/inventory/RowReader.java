@@ -111,7 +111,13 @@ public final class RowReader {
     if (badCells.size() == before) {
       impossible(row, appraisal);
     }
-    rows.add(new ReadRow(row, appraisal, key, RowMoney.of(texts, inventory.table(), appraisal)));
+    rows.add(
+        new ReadRow(
+            row,
+            appraisal,
+            key,
+            RowMoney.of(texts, inventory.table(), appraisal),
+            Fate.of(texts, inventory.table())));
   }
 
   /** A row of nothing but the owner's sums is a total, even if no word says so. */

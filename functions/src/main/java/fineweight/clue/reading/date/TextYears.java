@@ -62,8 +62,8 @@ final class TextYears {
   private boolean isDoubted(int at) {
     int before = passage.matches(at - 1, "[.,~]") ? at - 2 : at - 1;
     return passage.isSign(at + 1, "?")
-        || passage.matches(
-            before, "c|ca|circa|maybe|perhaps|possibly|probably|prob|about|approx|um");
+        || (passage.matches(before, "c") && (before == 0 || before < at - 1))
+        || passage.matches(before, "ca|circa|maybe|perhaps|possibly|probably|prob|about|approx|um");
   }
 
   private Dating dating() {
