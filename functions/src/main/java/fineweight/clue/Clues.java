@@ -31,6 +31,25 @@ public record Clues(
     types = List.copyOf(types);
   }
 
+  /** The same with other denominations. */
+  public Clues withDenominations(List<Clue<Denomination>> others) {
+    return new Clues(country, others, types, dating, mint, physical, condition, quantity, wording);
+  }
+
+  /** The same with another quantity. */
+  public Clues withQuantity(Clue<Quantity> other) {
+    return new Clues(
+        country, denominations, types, dating, mint, physical, condition, other, wording);
+  }
+
+  /** The same as if no metal had been said. */
+  public Clues withoutMetal() {
+    Physical measured =
+        new Physical(new MetalWords(List.of(), List.of(), Optional.empty()), physical.measures());
+    return new Clues(
+        country, denominations, types, dating, mint, measured, condition, quantity, wording);
+  }
+
   /** Metal and measures. */
   public record Physical(MetalWords metal, Measures measures) {}
 }

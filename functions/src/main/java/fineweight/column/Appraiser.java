@@ -4,6 +4,7 @@ import fineweight.clue.Clues;
 import fineweight.clue.Field;
 import fineweight.clue.reading.ClueReader;
 import fineweight.column.Appraisal.Figures;
+import fineweight.identification.Answer;
 import fineweight.identification.Candidate;
 import fineweight.identification.CoinIdentifier;
 import fineweight.identification.Identification;
@@ -52,8 +53,9 @@ public final class Appraiser {
    *     counts where the words leave the standard open, and never against them
    */
   public Appraisal appraise(List<Field> fields, String answer) {
-    Clues clues = reader.read(fields);
-    Identification identification = Answered.by(answer, identifier.identify(clues), standards);
+    Answer found = identifier.answer(reader.read(fields));
+    Clues clues = found.clues();
+    Identification identification = Answered.by(answer, found.identification(), standards);
     if (identification instanceof OneStandard one) {
       return one(clues, one);
     }
@@ -192,7 +194,8 @@ public final class Appraiser {
     }
   }
 
-  private static Figures figures(CoinStandard standard) {
+  /** The figures of a standard, as a row shows them. */
+  public static Figures figures(CoinStandard standard) {
     var specification = standard.specification();
     var main = specification.composition().mainPreciousMetal();
     return new Figures(

@@ -44,6 +44,20 @@ public final class HeaderFinder {
     return Optional.ofNullable(best).map(table -> settled(table, rows));
   }
 
+  /**
+   * The table whose headings are known to stand in a row.
+   *
+   * @param headerRow from 0
+   * @return empty if the row cannot be the headings of an inventory
+   */
+  public Optional<FoundTable> at(int headerRow, List<RowText> rows, Set<Integer> ours) {
+    List<RowText> wanted =
+        rows.stream().filter(row -> row.row() == headerRow || row.row() == headerRow - 1).toList();
+    return find(wanted, ours)
+        .filter(table -> table.headerRow() == headerRow)
+        .map(table -> settled(table, rows));
+  }
+
   private FoundTable read(RowText row, RowText above, Set<Integer> ours) {
     Map<Integer, InputColumn> columns = new TreeMap<>();
     Map<Integer, String> words = new TreeMap<>();
@@ -70,7 +84,9 @@ public final class HeaderFinder {
         }
       }
     }
-    return new FoundTable(row.row(), columns, words, score - (row.cells().size() - matches.size()));
+    long owners = row.cells().keySet().stream().filter(place -> !ours.contains(place)).count();
+    int notUnderstood = (int) owners - matches.size();
+    return new FoundTable(row.row(), columns, words, score - notUnderstood);
   }
 
   private Optional<Headings.Match> match(String heading, String over) {

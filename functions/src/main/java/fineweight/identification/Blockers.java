@@ -43,12 +43,22 @@ final class Blockers {
     Condition condition = clues.condition();
     for (String kind : ORDER) {
       Optional<Clue<String>> mark = condition.mark(kind);
-      if (mark.isPresent() && !(kind.equals("token") && StatedPiece.isComputable(clues))) {
+      boolean aside =
+          (kind.equals("token") && StatedPiece.isComputable(clues))
+              || (kind.equals("not-silver") && !clues.denominations().isEmpty());
+      if (mark.isPresent() && !aside) {
         return none(
             NoStandard.Kind.NOT_BY_METAL,
             NOT_BY_METAL.get(kind) + " (\"" + mark.get().words() + "\")",
             reasons);
       }
+    }
+    Optional<Clue<String>> unlisted = condition.mark("unlisted");
+    if (unlisted.isPresent()) {
+      return none(
+          NoStandard.Kind.NOT_KNOWN,
+          "the catalogue has no standard of this coinage (\"" + unlisted.get().words() + "\")",
+          reasons);
     }
     Optional<Clue<String>> set = condition.mark("set");
     if (set.isPresent()) {

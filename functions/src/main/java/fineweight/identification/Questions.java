@@ -2,6 +2,7 @@ package fineweight.identification;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import fineweight.identification.candidate.Profile;
 import fineweight.quantity.Mass;
 import fineweight.standard.CoinStandard;
 import fineweight.standard.Years;

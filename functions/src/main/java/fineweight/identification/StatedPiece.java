@@ -54,9 +54,12 @@ final class StatedPiece {
       return none("the words do not say how heavy the piece is", reasons);
     }
     Optional<Clue<Fineness>> said = clues.physical().metal().fineness();
+    boolean ware =
+        clues.condition().mark("bar").isPresent() || clues.condition().mark("round").isPresent();
+    boolean ounces = clues.physical().measures().statedOunces().isPresent();
     boolean medal = clues.condition().mark("medal").isPresent();
-    if (said.isEmpty() && medal) {
-      return none("the words do not say how fine the medal is (sterling, 999, 800 ...)", reasons);
+    if (said.isEmpty() && (medal || !(ware || ounces))) {
+      return none("the words do not say how fine the piece is (sterling, 999, 800 ...)", reasons);
     }
     Fineness fineness = said.map(Clue::value).orElse(Fineness.ofPerMille("999"));
     return new AsStated(

@@ -29,8 +29,9 @@ record Answered(Clues clues, Identification identification, Optional<Long> piece
   }
 
   static Answered to(List<Field> fields) {
-    Clues clues = READER.read(fields);
-    Identification identification = IDENTIFIER.identify(clues);
+    Answer answer = IDENTIFIER.answer(READER.read(fields));
+    Clues clues = answer.clues();
+    Identification identification = answer.identification();
     Optional<CoinStandard> standard = Optional.empty();
     if (identification instanceof OneStandard one) {
       standard = Optional.of(one.standard());

@@ -5,6 +5,7 @@ import fineweight.clue.reading.ClueReader;
 import fineweight.column.Appraiser;
 import fineweight.column.CalculatedColumn;
 import fineweight.column.InputColumn;
+import fineweight.column.RowState;
 import fineweight.identification.CoinIdentifier;
 import fineweight.refresh.column.ColumnPlan;
 import fineweight.refresh.column.Filling;
@@ -16,7 +17,6 @@ import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.refresh.inventory.RowReader;
 import fineweight.refresh.worth.Spot;
-import fineweight.standard.Standards;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
@@ -50,12 +50,12 @@ public final class Refresh {
 
   /**
    * @param changes takes each cell that would change
-   * @return what was understood; nothing is written
+   * @return what was understood; nothing is written, and prices are not needed
    */
   public static RefreshReport preview(
       Workbook workbook, RefreshWishes wishes, Consumer<CellChange> changes)
       throws WorkbookRefusal, RefreshRefusal {
-    Prepared prepared = new Refresh(workbook, wishes).prepare();
+    Prepared prepared = new Refresh(workbook, wishes).prepare(false);
     long[] count = new long[1];
     workbook.preview(
         prepared.edit(),
@@ -69,17 +69,17 @@ public final class Refresh {
   /** Fills the workbook. */
   public static RefreshReport run(Workbook workbook, RefreshWishes wishes)
       throws WorkbookRefusal, RefreshRefusal {
-    Prepared prepared = new Refresh(workbook, wishes).prepare();
+    Prepared prepared = new Refresh(workbook, wishes).prepare(true);
     Workbook.SaveResult saved = workbook.save(prepared.edit());
     return new Reporting(prepared.reckoning())
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
   }
 
-  private Prepared prepare() throws WorkbookRefusal, RefreshRefusal {
+  private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {
     OurMarks marks = OurMarks.read(workbook.names());
     Inventory inventory = new InventoryFinder(workbook, marks).find(wishes.sheet());
     Spot spot = Spot.of(workbook, marks, wishes.prices(), wishes.currencyGiven(), wishes.wear());
-    if (spot.prices().prices().isEmpty()) {
+    if (pricesNeeded && spot.prices().prices().isEmpty()) {
       throw new RefreshRefusal(
           RefreshRefusal.Kind.NO_PRICES,
           "No price is given: add --spot XAG=30.00 --spot XAU=2500.00 (price of one troy ounce), or --spot-file prices.json.");
@@ -88,6 +88,7 @@ public final class Refresh {
     RowReader reader = new RowReader(workbook, inventory, appraiser(spot), answers);
     reader.read();
     refuseBadCells(reader);
+    refuseNoCoins(inventory, reader);
     Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, spot, wishes);
     return new Prepared(reckoning, edit(reckoning, answers));
   }
@@ -96,9 +97,37 @@ public final class Refresh {
     Lexicon lexicon = Lexicon.standard();
     return new Appraiser(
         new ClueReader(lexicon),
-        new CoinIdentifier(Standards.catalogue(), lexicon, wishes.home(), wishes.latestYear()),
+        new CoinIdentifier(wishes.standards(), lexicon, wishes.home(), wishes.latestYear()),
         spot.prices(),
-        Standards.catalogue());
+        wishes.standards());
+  }
+
+  /** A price list or an address book can have headings like an inventory's; it gets no columns. */
+  private void refuseNoCoins(Inventory inventory, RowReader reader) throws RefreshRefusal {
+    boolean known =
+        reader.rows().stream()
+            .filter(ReadRow::isCoin)
+            .map(ReadRow::appraisal)
+            .anyMatch(
+                appraisal ->
+                    appraisal.state() == RowState.VALUED
+                        || appraisal.state() == RowState.SEVERAL
+                        || !appraisal.figures().standardId().isEmpty());
+    boolean wanted = wishes.sheet().isPresent() || !inventory.ours().isEmpty();
+    if (known || wanted) {
+      return;
+    }
+    boolean text = workbook.format() == FileFormat.CSV;
+    throw new RefreshRefusal(
+        RefreshRefusal.Kind.NO_INVENTORY,
+        workbook.path()
+            + (text ? "" : ", sheet \"" + inventory.sheet() + "\"")
+            + ": the headings in row "
+            + (inventory.table().headerRow() + 1)
+            + " could be those of an inventory, but no row below them names a coin that is known; "
+            + (text
+                ? "write year, denomination and type, or a description, of at least one coin."
+                : "if it is your list, name it with --sheet \"" + inventory.sheet() + "\"."));
   }
 
   private void refuseBadCells(RowReader reader) throws RefreshRefusal {
@@ -192,6 +221,9 @@ public final class Refresh {
     List<NamedCell> names = workbook.names();
     OurMarks marks = OurMarks.read(names);
     List<WorkbookEdit.ColumnPlace> columns = new ArrayList<>();
+    if (workbook.format() == FileFormat.CSV) {
+      columns.addAll(new InventoryFinder(workbook, marks).columnsInText());
+    }
     for (Map.Entry<CalculatedColumn, CellPlace> entry : marks.columns().entrySet()) {
       CellPlace place = entry.getValue();
       columns.add(new WorkbookEdit.ColumnPlace(place.sheet(), place.row(), place.column()));

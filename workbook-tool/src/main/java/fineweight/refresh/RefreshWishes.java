@@ -1,6 +1,8 @@
 package fineweight.refresh;
 
+import fineweight.refresh.collection.SellingTerms;
 import fineweight.spot.SpotPrices;
+import fineweight.standard.Standards;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +17,7 @@ import java.util.Optional;
  * @param valuesOnly whether money cells hold values and no formulas
  * @param leaveOutBadRows whether rows with impossible cells are marked and the others filled, or
  *     the run refused
+ * @param standards what may be found
  * @param home catalogue key of the country meant where none is named
  * @param latestYear the last year a coin can be dated
  * @param answers the ids of standards chosen now, by the number of the piece
@@ -27,6 +30,7 @@ public record RefreshWishes(
     Optional<String> sheet,
     boolean valuesOnly,
     boolean leaveOutBadRows,
+    Standards standards,
     String home,
     int latestYear,
     Map<String, String> answers,
@@ -39,8 +43,19 @@ public record RefreshWishes(
    * What is wanted beyond metal and worth.
    *
    * @param set the set to review, such as {@code us}
+   * @param selling terms for the least price of what is for sale
+   * @param saleList whether the sheet of what is for sale is wanted
    */
-  public record Further(Optional<String> set) {
-    public static final Further NOTHING = new Further(Optional.empty());
+  public record Further(Optional<String> set, Optional<SellingTerms> selling, boolean saleList) {
+    public static final Further NOTHING = new Further(Optional.empty(), Optional.empty(), false);
+
+    public static Further ofSet(String set) {
+      return new Further(Optional.of(set), Optional.empty(), false);
+    }
+
+    /** These wishes with terms of selling. */
+    public Further selling(SellingTerms terms) {
+      return new Further(set, Optional.of(terms), true);
+    }
   }
 }

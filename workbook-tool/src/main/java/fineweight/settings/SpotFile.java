@@ -48,7 +48,7 @@ public final class SpotFile {
         each.hasNext(); ) {
       Map.Entry<String, JsonNode> entry = each.next();
       try {
-        read.add(SpotText.parse(entry.getKey() + "=" + entry.getValue().asText(), currency));
+        read.add(SpotText.parse(entry.getKey() + "=" + amount(entry), currency));
       } catch (SettingException unusable) {
         throw new SettingException(file + ", prices: " + unusable.getMessage());
       }
@@ -58,6 +58,15 @@ public final class SpotFile {
     } catch (IllegalArgumentException twice) {
       throw new SettingException(file + ", prices: " + twice.getMessage());
     }
+  }
+
+  private static String amount(Map.Entry<String, JsonNode> entry) throws SettingException {
+    JsonNode value = entry.getValue();
+    if (!value.isTextual() && !value.isNumber()) {
+      throw new SettingException(
+          "the price of " + entry.getKey() + " is no number; write it as \"30.25\"");
+    }
+    return value.asText();
   }
 
   private static JsonNode parse(Path file) throws SettingException {

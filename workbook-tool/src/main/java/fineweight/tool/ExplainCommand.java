@@ -9,12 +9,10 @@ import fineweight.column.Appraiser;
 import fineweight.identification.CoinIdentifier;
 import fineweight.settings.SettingException;
 import fineweight.spot.SpotPrices;
-import fineweight.standard.Standards;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -31,12 +29,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Mixin private PriceOptions prices;
 
-  @Option(
-      names = "--home",
-      paramLabel = "COUNTRY",
-      defaultValue = "US",
-      description = "Country meant where the words name none; ${DEFAULT-VALUE} if absent.")
-  private String home;
+  @Mixin private CatalogueOptions catalogue;
 
   ExplainCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
@@ -49,9 +42,10 @@ final class ExplainCommand implements Callable<Integer> {
     Appraiser appraiser =
         new Appraiser(
             new ClueReader(lexicon),
-            new CoinIdentifier(Standards.catalogue(), lexicon, home, surroundings.latestYear()),
+            new CoinIdentifier(
+                catalogue.standards(), lexicon, catalogue.home(), surroundings.latestYear()),
             spot,
-            Standards.catalogue());
+            catalogue.standards());
     Appraisal appraisal =
         appraiser.appraise(List.of(new Field(FieldRole.DESCRIPTION, String.join(" ", words))));
     new Explanation(surroundings.out(), spot, prices.wear().orElse(java.math.BigDecimal.ZERO))

@@ -58,7 +58,7 @@ final class Explanation {
       contentLines(stated.content());
       lot(appraisal);
     } else if (appraisal.identification() instanceof NoStandard none) {
-      out.println("No figure: " + none.reason() + ".");
+      out.println(Main.sentence("No figure: " + none.reason()));
     }
     appraisal.notes().forEach(note -> out.println("  Note: " + note));
     appraisal

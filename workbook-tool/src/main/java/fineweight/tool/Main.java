@@ -30,6 +30,8 @@ public final class Main implements Runnable {
   }
 
   public static void main(String[] args) {
+    // The libraries' log has no reader here; without this it would say so on every run.
+    System.setProperty("slf4j.internal.verbosity", "ERROR");
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
     int code = run(args, Surroundings.real(out, err));
@@ -45,7 +47,9 @@ public final class Main implements Runnable {
   /** Runs one command and tells the exit code. */
   static int run(String[] args, Surroundings surroundings) {
     CommandLine command = commandLine(surroundings);
-    return command.execute(args);
+    return WorkbookAlone.isMeant(args, command.getSubcommands().keySet())
+        ? new WorkbookAlone(args).run(command, surroundings)
+        : command.execute(args);
   }
 
   static CommandLine commandLine(Surroundings surroundings) {
@@ -55,11 +59,17 @@ public final class Main implements Runnable {
             .addSubcommand(new ExplainCommand(surroundings))
             .addSubcommand(new TakeOutCommand(surroundings))
             .addSubcommand(new RestoreCommand(surroundings))
+            .addSubcommand(new StarterCommand(surroundings))
+            .addSubcommand(new DemoCommand(surroundings))
             .addSubcommand(new CommandLine.HelpCommand());
     Map<String, String> codes = new LinkedHashMap<>();
     for (ExitCode code : ExitCode.values()) {
       codes.put(Integer.toString(code.code()), code.meaning());
     }
+    command
+        .getSubcommands()
+        .values()
+        .forEach(each -> each.getCommandSpec().mixinStandardHelpOptions(true));
     command.setOut(surroundings.out());
     command.setErr(surroundings.err());
     command
@@ -103,7 +113,8 @@ public final class Main implements Runnable {
     return ExitCode.USAGE.code();
   }
 
-  private static String sentence(String words) {
+  /** The words with a full stop, unless they end in a mark already. */
+  static String sentence(String words) {
     return words.matches("(?s).*[.?!]$") ? words : words + ".";
   }
 
@@ -111,10 +122,14 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     commandLine(surroundings).usage(surroundings.out());
-    surroundings.out().println();
-    surroundings
-        .out()
-        .println(
-            "Start with: fineweight refresh my-coins.xlsx --dry-run --spot XAG=30.00 --spot XAU=2500.00");
+    PrintWriter out = surroundings.out();
+    out.println();
+    out.println("Where to begin:");
+    out.println(
+        "  fineweight demo                   a filled workbook of invented coins, to look at");
+    out.println(
+        "  fineweight my-coins.xlsx          what would be understood in yours; writes nothing");
+    out.println("  fineweight starter my-coins.xlsx  a new workbook, if you have none yet");
+    out.println("  fineweight explain 1943-P war nickel");
   }
 }

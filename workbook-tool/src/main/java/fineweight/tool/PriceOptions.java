@@ -1,5 +1,6 @@
 package fineweight.tool;
 
+import fineweight.clue.word.NumberText;
 import fineweight.settings.SettingException;
 import fineweight.settings.SpotFile;
 import fineweight.settings.SpotText;
@@ -22,6 +23,8 @@ import picocli.CommandLine.Option;
  * own spot sheet.
  */
 final class PriceOptions {
+  private static final BigDecimal MOST = new BigDecimal("99");
+
   @Option(
       names = "--spot",
       paramLabel = "METAL=PRICE[/UNIT]",
@@ -53,7 +56,7 @@ final class PriceOptions {
       names = "--wear",
       paramLabel = "PERCENT",
       description = "Per cent of the metal to take off for wear, 0 to 99.")
-  private BigDecimal wear;
+  private String wear;
 
   /**
    * @param today the day taken where none is given
@@ -106,10 +109,10 @@ final class PriceOptions {
     if (wear == null) {
       return Optional.empty();
     }
-    if (wear.signum() < 0 || wear.compareTo(new BigDecimal("99")) > 0) {
-      throw new SettingException(
-          "--wear is a percentage from 0 to 99, not " + wear.toPlainString());
+    Optional<BigDecimal> percent = NumberText.read(wear);
+    if (percent.isEmpty() || percent.get().signum() < 0 || percent.get().compareTo(MOST) > 0) {
+      throw new SettingException("--wear is a percentage from 0 to 99, not \"" + wear + "\"");
     }
-    return Optional.of(wear.movePointLeft(2));
+    return percent.map(share -> share.movePointLeft(2));
   }
 }

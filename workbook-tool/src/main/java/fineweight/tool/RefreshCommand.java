@@ -5,12 +5,12 @@ import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
+import fineweight.spot.SpotPrices;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -53,22 +53,9 @@ final class RefreshCommand implements Callable<Integer> {
           "Fill the other rows even if some cells hold an error, a negative count or an impossible year.")
   private boolean leaveOutBadRows;
 
-  @Option(
-      names = "--home",
-      paramLabel = "COUNTRY",
-      defaultValue = "US",
-      description =
-          "Country meant where the words name none (a key of the catalogue); ${DEFAULT-VALUE} if absent.")
-  private String home;
+  @Mixin private CatalogueOptions catalogue;
 
-  @Option(
-      names = "--set",
-      paramLabel = "us",
-      description = {
-        "Review the collection as a set of types: which piece fills a hole, improves or duplicates, what to keep and what to sell.",
-        "us: one coin of each design of the United States. Once asked for, every later run keeps the set's sheet up to date."
-      })
-  private String set;
+  @Mixin private SellingOptions selling;
 
   @Option(names = "--quiet", description = "Print nothing but complaints.")
   private boolean quiet;
@@ -79,19 +66,20 @@ final class RefreshCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws SettingException, WorkbookRefusal, RefreshRefusal, IOException {
+    SpotPrices given = prices.prices(surroundings.today());
     RefreshWishes wishes =
         new RefreshWishes(
-            prices.prices(surroundings.today()),
+            given,
             prices.currencyGiven(),
             prices.wear(),
             Optional.ofNullable(sheet),
             valuesOnly,
             leaveOutBadRows,
-            home,
+            catalogue.standards(),
+            catalogue.home(),
             surroundings.latestYear(),
             Map.of(),
-            new RefreshWishes.Further(
-                Optional.ofNullable(set).map(name -> name.toLowerCase(Locale.ROOT))));
+            selling.wishes(given.currency(), file));
     ReportWords words = new ReportWords(surroundings.out());
     try (Workbook workbook = surroundings.workbooks().open(file)) {
       if (dryRun) {
@@ -99,10 +87,12 @@ final class RefreshCommand implements Callable<Integer> {
         words.print(report, true);
       } else {
         RefreshReport report = Refresh.run(workbook, wishes);
+        selling.write(report);
         if (!quiet) {
           words.print(report, false);
         }
         report.badCells().forEach(surroundings.err()::println);
+        report.selling().gains().leftOut().forEach(surroundings.err()::println);
       }
     }
     return ExitCode.DONE.code();

@@ -137,6 +137,7 @@ final class InventoryBook {
         Optional.empty(),
         false,
         false,
+        fineweight.standard.Standards.catalogue(),
         "US",
         2026,
         Map.of(),

@@ -20,6 +20,7 @@ public final class Lexicon {
   private final Phrases<Meaning> metals = new Phrases<>();
   private final Map<String, Map<String, BigDecimal>> unitsByCurrency = new HashMap<>();
   private final Map<String, BigDecimal> numbers = new HashMap<>();
+  private final Set<String> commonWords = new HashSet<>();
   private final Set<String> singleWords = new HashSet<>();
   private Slips slips;
 
@@ -61,6 +62,9 @@ public final class Lexicon {
       BigDecimal value = new BigDecimal(row.getField("number"));
       LexiconRows.list(row.getField("words"), ";")
           .forEach(word -> lexicon.numbers.put(word, value));
+    }
+    for (NamedCsvRecord row : LexiconRows.of("common-words.csv")) {
+      lexicon.commonWords.addAll(LexiconRows.list(row.getField("words"), ";"));
     }
     lexicon.each("quantities.csv", lexicon::addQuantity);
     for (NamedCsvRecord row : LexiconRows.of("currencies.csv")) {
@@ -206,6 +210,11 @@ public final class Lexicon {
   /** The number that a single word names, such as half or five, if it does. */
   public Optional<BigDecimal> number(String word) {
     return Optional.ofNullable(numbers.get(word));
+  }
+
+  /** Whether the word stands in many names of types and points at none of them. */
+  public boolean isCommon(String word) {
+    return commonWords.contains(word);
   }
 
   /** Whether the word stands in some phrase. */

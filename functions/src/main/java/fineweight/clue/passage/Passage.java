@@ -27,7 +27,6 @@ public final class Passage {
   private final Hit[] hitEnding;
   private final boolean[] insidePhrase;
   private final boolean[] metalAt;
-  private final boolean[] muted;
   private final boolean[] taken;
 
   public Passage(Field field, Lexicon lexicon) {
@@ -41,7 +40,6 @@ public final class Passage {
     this.hitEnding = new Hit[words.size() + 1];
     this.insidePhrase = new boolean[words.size()];
     this.metalAt = new boolean[words.size()];
-    this.muted = phrasing.muted(hits);
     this.taken = new boolean[words.size()];
     for (Hit hit : hits) {
       if (hitAt[hit.at()] == null) {
@@ -147,11 +145,6 @@ public final class Passage {
   /** Whether a word belongs to a phrase of several words. */
   public boolean isInsidePhrase(int place) {
     return place >= 0 && place < insidePhrase.length && insidePhrase[place];
-  }
-
-  /** Whether a word belongs to the name of an occasion, such as "silver jubilee". */
-  public boolean isMuted(int place) {
-    return muted[place];
   }
 
   /** Notes that a rule has used the words from one to before another. */

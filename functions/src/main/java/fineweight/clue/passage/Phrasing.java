@@ -36,7 +36,7 @@ final class Phrasing {
   }
 
   /** The words that belong to the name of an occasion. */
-  boolean[] muted(List<Hit> phrases) {
+  private boolean[] muted(List<Hit> phrases) {
     boolean[] muted = new boolean[words.size()];
     for (Hit hit : phrases) {
       for (int i = hit.at(); i < hit.end() && hit.isMark("metal-name"); i++) {
@@ -67,13 +67,9 @@ final class Phrasing {
     return afterNumber && length > 1 && words.get(at + 1).is("/");
   }
 
-  /** "seated quarter" and "hawaii quarter" hold a coin that the whole phrase does not name. */
+  /** "hawaii quarter" holds a coin that the whole phrase does not name. */
   private static boolean mayHoldCoin(Hit hit) {
-    boolean namesNone =
-        !hit.has(Meaning.Coin.class)
-            && !hit.has(Meaning.Unit.class)
-            && hit.all(Meaning.Type.class).stream().allMatch(type -> type.implied().isEmpty());
-    return hit.length() > 1 && namesNone && (hit.has(Meaning.Type.class) || hit.isMark("design"));
+    return hit.length() > 1 && hit.isMark("design") && !hit.has(Meaning.Coin.class);
   }
 
   private void coinInside(Hit outer, List<Hit> into) {
@@ -82,9 +78,7 @@ final class Phrasing {
       Phrases.Found<Meaning> found = lexicon.phrases().longestAt(inside, i);
       if (found != null && found.length() < outer.length()) {
         List<Meaning> coins =
-            found.meanings().stream()
-                .filter(m -> m instanceof Meaning.Coin || m instanceof Meaning.Unit)
-                .toList();
+            found.meanings().stream().filter(m -> m instanceof Meaning.Coin).toList();
         if (!coins.isEmpty()) {
           into.add(new Hit(i, found.length(), coins));
           return;

@@ -1,7 +1,7 @@
 package fineweight.clue.passage;
 
-import fineweight.clue.lexicon.Meaning;
 import fineweight.clue.word.Word;
+import java.util.Set;
 
 /**
  * Sets numbers aside that are neither dates nor counts nor amounts on the coin: what was paid, the
@@ -10,6 +10,10 @@ import fineweight.clue.word.Word;
 public final class SideNumbers {
   /** How many words may stand between "paid" and the sum. */
   private static final int REACH = 3;
+
+  /** Remarks whose numbers are part of a name. */
+  private static final Set<String> SILENT =
+      Set.of("variety", "raw", "certified", "design", "harmless", "privy", "cleaned", "error");
 
   private final Passage passage;
 
@@ -33,7 +37,7 @@ public final class SideNumbers {
       }
     } else if (hit.isMark("series")) {
       labelFollows(hit.end());
-    } else if (hit.has(Meaning.Mark.class) && hit.length() > 1) {
+    } else if (hit.length() > 1 && SILENT.stream().anyMatch(hit::isMark)) {
       // "type 2" and "2x2" hold no count.
       takeNumbers(hit);
     }

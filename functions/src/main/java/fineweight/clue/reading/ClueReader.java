@@ -91,9 +91,6 @@ public final class ClueReader {
       List<Word> kept = new ArrayList<>();
       for (int i = 0; i < passage.size(); i++) {
         Word word = passage.word(i);
-        if (passage.isMuted(i)) {
-          continue;
-        }
         if (word.kind() != Word.Kind.SIGN || word.is("?") || word.is("%")) {
           kept.add(word);
         }

@@ -126,6 +126,12 @@ final class DenominationReader {
         countries = faces.size() == coin.faces().size() ? coin.countries() : Set.of();
       }
     }
+    if (!faces.isEmpty() && !anAmount) {
+      // A florin is a coin of its own and, elsewhere, one gulden.
+      hit.all(Meaning.Unit.class).stream()
+          .filter(unit -> !isMassUnit(unit.unit()))
+          .forEach(unit -> faces.add(new Face.Amount(BigDecimal.ONE, unit.unit())));
+    }
     if (!faces.isEmpty()) {
       int from = anAmount ? before.get().start() : hit.at();
       add(
@@ -188,6 +194,9 @@ final class DenominationReader {
       if (!isMassUnit(unit.unit())) {
         faces.add(new Face.Amount(BigDecimal.ONE, unit.unit()));
       }
+    }
+    if (!faces.isEmpty()) {
+      hit.all(Meaning.Type.class).forEach(type -> faces.addAll(type.implied()));
     }
     if (!faces.isEmpty() && found.isEmpty()) {
       add(hit.at(), hit.end(), faces, Set.of(), Optional.empty());

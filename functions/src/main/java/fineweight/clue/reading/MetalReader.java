@@ -77,10 +77,8 @@ final class MetalReader {
     if (passage.role() == FieldRole.METAL) {
       return true;
     }
-    if (metal.risky()) {
-      return hasPlace(passage, hit);
-    }
-    return !isTheCoin(passage, hit);
+    boolean free = !isTheCoin(passage, hit);
+    return metal.risky() ? free && hasPlace(passage, hit) && !isInTypeName(passage, hit) : free;
   }
 
   /** "nickel" alone, and in "war nickel" and "jefferson nickel", is the coin. */
@@ -91,6 +89,14 @@ final class MetalReader {
             .filter(other -> other.end() == hit.end() && other.has(Meaning.Coin.class))
             .isPresent();
     return coinToo && !passage.isFree(hit.at(), hit.end());
+  }
+
+  /** In "jefferson nickel" the nickel is the coin. */
+  private static boolean isInTypeName(Passage passage, Hit hit) {
+    return passage
+        .hitBefore(hit.end())
+        .filter(outer -> outer.length() > hit.length() && outer.has(Meaning.Type.class))
+        .isPresent();
   }
 
   /** Abbreviations and "or" count just behind the coin, a bar or a figure, and not in capitals. */

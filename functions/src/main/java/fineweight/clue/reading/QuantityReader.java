@@ -214,7 +214,8 @@ final class QuantityReader {
           hit.has(Meaning.OpenCount.class)
               && passage.isFree(hit.at(), hit.end())
               && (hit.length() > 1 || passage.matches(hit.end(), "of|von|van|de|di|mit|met"));
-      boolean lot = hit.isMark("lot") && (hit.at() == 0 || hit.length() > 1);
+      boolean labelled = hit.end() < passage.size() && passage.isTaken(hit.end());
+      boolean lot = hit.isMark("lot") && !labelled && (hit.at() == 0 || hit.length() > 1);
       if (open || lot) {
         String words = passage.raw(hit.at(), hit.end());
         passage.take(hit.at(), hit.end());

@@ -21,7 +21,7 @@ final class RollsAndFace {
   private static final Set<String> ROLLS =
       Set.of("rolls", "rollen", "rouleaux", "rollos", "rotoli");
   private static final Set<String> PART =
-      Set.of("half", "partial", "part", "short", "quarter", "halbe", "halve", "demi", "most");
+      Set.of("half", "partial", "part", "short", "halbe", "halve", "demi", "most");
 
   private final Passage passage;
 

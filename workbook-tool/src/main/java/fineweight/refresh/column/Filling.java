@@ -8,6 +8,7 @@ import fineweight.metal.FineContent;
 import fineweight.metal.Metal;
 import fineweight.quantity.Fineness;
 import fineweight.quantity.Mass;
+import fineweight.refresh.inventory.OurMarks;
 import fineweight.refresh.inventory.PieceNumbers;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.worth.Spot;
@@ -93,7 +94,7 @@ public final class Filling {
             : CellLook.number(column.format());
     return new ColumnEdit(
         place,
-        taken ? heading + " (Fineweight)" : heading,
+        taken ? heading + OurMarks.BEHIND_HEADING : heading,
         look,
         column.width(),
         row -> content(column, row));

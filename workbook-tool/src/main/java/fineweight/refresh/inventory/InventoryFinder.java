@@ -10,6 +10,7 @@ import fineweight.workbook.CellPlace;
 import fineweight.workbook.FileFormat;
 import fineweight.workbook.SheetSummary;
 import fineweight.workbook.Workbook;
+import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookRefusal;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -18,11 +19,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Finds the sheet that holds the inventory and its headings, wherever they are. */
 public final class InventoryFinder {
   /** Headings stand among the first rows; some more are read to see what the columns hold. */
   private static final int LAST_SAMPLE_ROW = 120;
+
+  /** Fewer headings like ours in a line can be an owner's. */
+  private static final int FEWEST_OF_OURS = 6;
 
   private final Workbook workbook;
   private final OurMarks marks;
@@ -59,12 +64,33 @@ public final class InventoryFinder {
   private Optional<Found> look(String sheet) throws WorkbookRefusal {
     List<RowText> sample = new ArrayList<>();
     workbook.read(sheet, column -> true, LAST_SAMPLE_ROW, cells -> add(sample, cells));
-    Map<CalculatedColumn, Integer> ours =
-        workbook.format() == FileFormat.CSV ? byHeading(sample) : byName(sheet);
+    Ours ours = workbook.format() == FileFormat.CSV ? byHeading(sample) : byName(sheet);
+    Set<Integer> places = new HashSet<>(ours.places().values());
+    Optional<FoundTable> marked =
+        places.isEmpty() ? Optional.empty() : finder.at(ours.headerRow(), sample, places);
     int lastRow = workbook.usedArea(sheet).lastRow();
-    return finder
-        .find(sample, new HashSet<>(ours.values()))
-        .map(table -> new Found(sheet, table, lastRow - table.headerRow(), ours));
+    return marked
+        .or(() -> finder.find(sample, places))
+        .map(table -> new Found(sheet, table, lastRow - table.headerRow(), ours.places()));
+  }
+
+  /** Our columns in a sheet and the row of their headings; no columns if we were never there. */
+  private record Ours(int headerRow, Map<CalculatedColumn, Integer> places) {}
+
+  /** Our columns in a text table, which has no names that mark them. */
+  public List<WorkbookEdit.ColumnPlace> columnsInText() throws WorkbookRefusal {
+    List<WorkbookEdit.ColumnPlace> places = new ArrayList<>();
+    for (SheetSummary sheet : workbook.sheets()) {
+      List<RowText> sample = new ArrayList<>();
+      workbook.read(sheet.name(), column -> true, LAST_SAMPLE_ROW, cells -> add(sample, cells));
+      Ours ours = byHeading(sample);
+      ours.places()
+          .values()
+          .forEach(
+              column ->
+                  places.add(new WorkbookEdit.ColumnPlace(sheet.name(), ours.headerRow(), column)));
+    }
+    return places;
   }
 
   private static void add(List<RowText> sample, List<Cell> cells) {
@@ -73,41 +99,43 @@ public final class InventoryFinder {
     }
   }
 
-  private Map<CalculatedColumn, Integer> byName(String sheet) {
+  private Ours byName(String sheet) {
     Map<CalculatedColumn, Integer> ours = new EnumMap<>(CalculatedColumn.class);
-    marks
-        .columns()
-        .forEach(
-            (column, place) -> {
-              if (place.sheet().equals(sheet)) {
-                ours.put(column, place.column());
-              }
-            });
-    return ours;
+    int headerRow = 0;
+    for (Map.Entry<CalculatedColumn, CellPlace> mark : marks.columns().entrySet()) {
+      if (mark.getValue().sheet().equals(sheet)) {
+        ours.put(mark.getKey(), mark.getValue().column());
+        headerRow = mark.getValue().row();
+      }
+    }
+    return new Ours(headerRow, ours);
   }
 
   /**
-   * A text table has no names: our columns are known by three or more of our headings in one line.
+   * A text table has no names: our columns are known by many of our headings in one line. Where the
+   * owner has a heading like ours, ours is the one that says so.
    */
-  private static Map<CalculatedColumn, Integer> byHeading(List<RowText> sample) {
+  private static Ours byHeading(List<RowText> sample) {
     for (RowText row : sample) {
       Map<CalculatedColumn, Integer> ours = new EnumMap<>(CalculatedColumn.class);
-      for (Map.Entry<Integer, String> cell : row.cells().entrySet()) {
-        for (CalculatedColumn column : CalculatedColumn.values()) {
-          boolean same =
-              column.isMoney()
-                  ? cell.getValue().matches(column.heading("[A-Z]{3}"))
-                  : cell.getValue().equals(column.heading(""));
-          if (same) {
-            ours.put(column, cell.getKey());
-          }
-        }
+      for (CalculatedColumn column : CalculatedColumn.values()) {
+        String heading = column.heading("[A-Z]{3}");
+        place(row, heading + Pattern.quote(OurMarks.BEHIND_HEADING))
+            .or(() -> place(row, heading))
+            .ifPresent(found -> ours.put(column, found));
       }
-      if (ours.size() >= 3) {
-        return ours;
+      if (ours.size() >= FEWEST_OF_OURS) {
+        return new Ours(row.row(), ours);
       }
     }
-    return Map.of();
+    return new Ours(0, Map.of());
+  }
+
+  private static Optional<Integer> place(RowText row, String heading) {
+    return row.cells().entrySet().stream()
+        .filter(cell -> cell.getValue().matches(heading))
+        .map(Map.Entry::getKey)
+        .findFirst();
   }
 
   private Inventory chosen(List<Found> found) throws RefreshRefusal {

@@ -25,6 +25,10 @@ public record OurMarks(
     Map<String, String> sheets,
     Map<String, CellPlace> values) {
   public static final String PREFIX = "Fineweight_";
+
+  /** Behind a heading of ours that the owner has too. */
+  public static final String BEHIND_HEADING = " (Fineweight)";
+
   private static final String COLUMN = PREFIX + "column_";
   private static final String SHEET = PREFIX + "sheet_";
 

@@ -16,13 +16,16 @@ import fineweight.workbook.CellValue;
 import fineweight.workbook.SheetLayout;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Reads the rows of an inventory once, from the top, and appraises each. Rows with the same words
@@ -30,6 +33,8 @@ import java.util.Set;
  */
 public final class RowReader {
   private static final int MOST_REMEMBERED = 50_000;
+  private static final Pattern SUM =
+      Pattern.compile("\\b(SUM|SUBTOTAL|AGGREGATE|COUNT|AVERAGE)[A-Z]*\\(");
 
   private final Workbook workbook;
   private final Inventory inventory;
@@ -74,6 +79,10 @@ public final class RowReader {
     if (key != null) {
       wanted.add(key);
     }
+    Integer share = inventory.ours().get(CalculatedColumn.COST_SHARE);
+    if (share != null) {
+      wanted.add(share);
+    }
     workbook.read(inventory.sheet(), wanted::contains, Integer.MAX_VALUE, this::row);
   }
 
@@ -89,7 +98,10 @@ public final class RowReader {
     if (texts.cells().isEmpty()) {
       return;
     }
-    boolean coin = !totalsRows.contains(row) && Rows.isCoin(texts, inventory.table());
+    boolean coin =
+        !totalsRows.contains(row)
+            && !isSums(ownersCells(cells))
+            && Rows.isCoin(texts, inventory.table());
     if (!coin) {
       rows.add(ReadRow.notACoin(row));
       return;
@@ -111,7 +123,14 @@ public final class RowReader {
             appraisal,
             key,
             RowMoney.of(texts, inventory.table(), appraisal),
-            Fate.of(texts, inventory.table())));
+            Fate.of(texts, inventory.table()),
+            share(cells)));
+  }
+
+  /** A row of nothing but the owner's sums is a total, even if no word says so. */
+  private static boolean isSums(List<Cell> cells) {
+    return cells.stream().allMatch(cell -> cell.formula().isPresent())
+        && cells.stream().anyMatch(cell -> SUM.matcher(cell.formula().get()).find());
   }
 
   private List<Cell> ownersCells(List<Cell> cells) {
@@ -183,6 +202,17 @@ public final class RowReader {
 
   private CellPlace place(int row, InputColumn column) {
     return new CellPlace(inventory.sheet(), row, inventory.table().first(column).orElse(0));
+  }
+
+  private Optional<BigDecimal> share(List<Cell> cells) {
+    Integer ours = inventory.ours().get(CalculatedColumn.COST_SHARE);
+    for (Cell cell : cells) {
+      boolean there = ours != null && cell.place().column() == ours;
+      if (there && cell.value() instanceof CellValue.Number number) {
+        return Optional.of(number.value()).filter(share -> share.signum() >= 0);
+      }
+    }
+    return Optional.empty();
   }
 
   private String key(List<Cell> cells, RowText texts) {

@@ -22,8 +22,8 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
  * Puts a sheet with five invented coin rows into a copy of a workbook, in raw XML and in the
  * dialect of the file, all other parts left as they are.
  */
-final class Planting {
-  static final String SHEET = "Planted coins";
+public final class Planting {
+  public static final String SHEET = "Planted coins";
   static final int HEADER_ROW = 1;
   static final int FIRST_ROW = 2;
   static final int LAST_ROW = 6;
@@ -44,7 +44,7 @@ final class Planting {
 
   private Planting() {}
 
-  static void plant(Path original, Path copy) throws IOException {
+  public static void plant(Path original, Path copy) throws IOException {
     RawZip zip = RawZip.of(original);
     PackageParts parts = new PackageParts(zip);
     String book = parts.workbookPart();

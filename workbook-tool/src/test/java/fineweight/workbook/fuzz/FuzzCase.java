@@ -9,6 +9,8 @@ import fineweight.workbook.corpus.Opening;
 import fineweight.workbook.corpus.RoundTrip;
 import fineweight.workbook.oracle.Expected;
 import fineweight.workbook.oracle.Oracle;
+import fineweight.workbook.oracle.parts.RawZip;
+import fineweight.workbook.oracle.parts.XmlElement;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -113,6 +115,11 @@ final class FuzzCase {
   /** Whether the oracle can read the file at all, before anybody has touched it. */
   private boolean judgeable() {
     try {
+      for (RawZip.Entry part : RawZip.of(file).entries().values()) {
+        if (part.name().matches(".*\\.(xml|rels)")) {
+          XmlElement.parse(part.content());
+        }
+      }
       return Oracle.findings(file, file, Expected.untouched()).isEmpty();
     } catch (IOException | RuntimeException e) {
       return false;

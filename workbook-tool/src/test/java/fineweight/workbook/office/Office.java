@@ -77,12 +77,19 @@ public final class Office {
   }
 
   public void pdf(Path file, Path out) throws IOException, InterruptedException {
-    assertThat(run("pdf:calc_pdf_Export", List.of(file), out, false)).isEmpty();
+    convert("pdf:calc_pdf_Export", file, out, false, ".pdf");
   }
 
   /** Loads, calculates and saves in the same format. */
   public void saveAgain(Path file, Path out) throws IOException, InterruptedException {
-    assertThat(run("xlsx:Calc MS Excel 2007 XML", List.of(file), out, true)).isEmpty();
+    convert("xlsx:Calc MS Excel 2007 XML", file, out, true, ".xlsx");
+  }
+
+  private void convert(String filter, Path file, Path out, boolean recalculate, String ending)
+      throws IOException, InterruptedException {
+    assertThat(run(filter, List.of(file), out, recalculate)).isEmpty();
+    String name = file.getFileName().toString().replaceFirst("\\.[^.]*$", ending);
+    assertThat(out.resolve(name)).isNotEmptyFile();
   }
 
   /** What the office said when it failed; empty for a success. */

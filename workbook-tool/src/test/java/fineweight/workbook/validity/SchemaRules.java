@@ -1,11 +1,14 @@
 package fineweight.workbook.validity;
 
 import fineweight.workbook.oracle.parts.PackageParts;
+import fineweight.workbook.oracle.parts.RawZip;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.poi.ooxml.POIXMLTypeLoader;
 import org.apache.xmlbeans.XmlError;
 import org.apache.xmlbeans.XmlException;
@@ -25,6 +28,9 @@ final class SchemaRules {
           "http://schemas.openxmlformats.org/markup-compatibility/2006",
           "http://schemas.microsoft.com/office/",
           "space@http://www.w3.org/XML/1998/namespace");
+
+  /** Most parts come back unchanged, so each content is validated once. */
+  private static final Map<String, List<String>> KNOWN = new ConcurrentHashMap<>();
 
   private SchemaRules() {}
 
@@ -55,20 +61,31 @@ final class SchemaRules {
 
   private static void validate(
       PackageParts parts, String part, Parser parser, List<String> findings) throws IOException {
-    byte[] content = parts.zip().entries().get(part).content();
+    RawZip.Entry entry = parts.zip().entries().get(part);
+    String key = part + " " + entry.crc() + " " + entry.size();
+    List<String> known = KNOWN.get(key);
+    if (known == null) {
+      known = validate(part, parser, entry.content());
+      KNOWN.put(key, known);
+    }
+    findings.addAll(known);
+  }
+
+  private static List<String> validate(String part, Parser parser, byte[] content)
+      throws IOException {
     List<XmlError> errors = new ArrayList<>();
     try {
       XmlOptions options = new XmlOptions(POIXMLTypeLoader.DEFAULT_XML_OPTIONS);
       XmlObject document = parser.parse(new ByteArrayInputStream(content), options);
       document.validate(new XmlOptions().setErrorListener(errors));
     } catch (XmlException e) {
-      findings.add(part + ": " + e.getMessage());
+      return List.of(part + ": " + e.getMessage());
     }
-    errors.stream()
+    return errors.stream()
         .map(XmlError::getMessage)
         .filter(each -> EXTENSIONS.stream().noneMatch(each::contains))
         .map(each -> part + ": " + each)
         .distinct()
-        .forEach(findings::add);
+        .toList();
   }
 }

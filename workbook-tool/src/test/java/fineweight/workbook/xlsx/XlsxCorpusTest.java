@@ -15,9 +15,11 @@ import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookEdit.ColumnPlace;
 import fineweight.workbook.WorkbookEdit.Removal;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.xml.PlainUtf8;
 import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,6 +28,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
@@ -36,6 +40,10 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.xmlbeans.XmlError;
+import org.apache.xmlbeans.XmlOptions;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +62,9 @@ class XlsxCorpusTest {
           // One attribute stands twice in it.
           "DataValidations-prompt-newlines.xlsx",
           "not valid XML");
+
+  /** The validator takes the square of the number of its complaints. */
+  private static final long LARGE = 200_000;
 
   @TempDir Path folder;
 
@@ -97,8 +108,60 @@ class XlsxCorpusTest {
     assertSamePartsBut(original, file);
     assertOwnersCellsSame(original, file, edit, listed);
     assertSecondRunWritesNothing(file, edit);
+    assertAsValidAsBefore(original, file);
     takeOut(file, edit);
     assertOwnersCellsSame(original, file, null, listed);
+    assertSheetsGivenBack(original, file);
+  }
+
+  /** Each sheet and the list of sheets against the schema: no complaint that was not there. */
+  private static void assertAsValidAsBefore(Path original, Path file) throws IOException {
+    if (Files.size(original) < LARGE) {
+      assertThat(complaints(original)).containsAll(complaints(file));
+    }
+  }
+
+  private static Set<String> complaints(Path file) throws IOException {
+    List<XmlError> found = new ArrayList<>();
+    XmlOptions options = new XmlOptions().setErrorListener(found);
+    try (Workbook workbook = WorkbookFactory.create(file.toFile(), null, true)) {
+      ((XSSFWorkbook) workbook).getCTWorkbook().validate(options);
+      for (Sheet sheet : workbook) {
+        ((XSSFSheet) sheet).getCTWorksheet().validate(options);
+      }
+    }
+    // Every office writes this attribute; the schema has forgotten it.
+    return found.stream()
+        .map(XmlError::getMessage)
+        .filter(m -> !m.contains("space@http://www.w3.org/XML/1998/namespace in element t@"))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The same text but for hints of width and blanks between elements. */
+  private static void assertSheetsGivenBack(Path original, Path file) throws IOException {
+    try (ZipFile before = ZipFile.builder().setPath(original).get();
+        ZipFile after = ZipFile.builder().setPath(file).get()) {
+      for (ZipArchiveEntry entry : Collections.list(before.getEntries())) {
+        if (entry.getName().contains("worksheets/") && entry.getName().endsWith(".xml")) {
+          String name = entry.getName();
+          assertThat(normal(after, after.getEntry(name)).equals(normal(before, entry)))
+              .as(name)
+              .isTrue();
+        }
+      }
+    }
+  }
+
+  private static String normal(ZipFile zip, ZipArchiveEntry entry) throws IOException {
+    try (InputStream in = PlainUtf8.of(zip.getInputStream(entry))) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+          .replaceFirst("<\\?xml[^>]*>\\s*", "")
+          .replaceAll(">\\s+<", "><")
+          .replaceFirst("<(\\w+:)?cols\\s*/>", "")
+          .replaceAll(" spans=\"[0-9: ]*\"", "")
+          .replaceFirst("<(\\w+:)?dimension [^>]*>", "")
+          .replaceAll("(<)((\\w+:)?(row|sheetData))((?: [^<> /][^<>]*?)?)\\s*/>", "$1$2$5></$2>");
+    }
   }
 
   private static String refusal(Path file) throws Exception {
@@ -153,7 +216,7 @@ class XlsxCorpusTest {
   }
 
   private static void assertSamePartsBut(Path original, Path file) throws IOException {
-    Set<String> changed = new java.util.TreeSet<>();
+    Set<String> changed = new TreeSet<>();
     try (ZipFile before = ZipFile.builder().setPath(original).get();
         ZipFile after = ZipFile.builder().setPath(file).get()) {
       for (ZipArchiveEntry entry : Collections.list(before.getEntries())) {

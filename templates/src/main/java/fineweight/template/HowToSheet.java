@@ -1,0 +1,142 @@
+package fineweight.template;
+
+import fineweight.column.RowState;
+import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** A page that says what to type, what the calculated columns mean, and what to be careful of. */
+final class HowToSheet {
+  private static final int TERM_WIDTH = 30;
+  private static final int TEXT_WIDTH = 96;
+
+  /** Words break early, so a line holds less than the width. */
+  private static final int CHARACTERS_A_LINE = 104;
+
+  private final XSSFSheet sheet;
+  private final Looks looks;
+  private int next;
+
+  HowToSheet(XSSFSheet sheet, Looks looks) {
+    this.sheet = sheet;
+    this.looks = looks;
+  }
+
+  void fill(boolean withDemoRows) {
+    sheet.setColumnWidth(0, TERM_WIDTH * 256);
+    sheet.setColumnWidth(1, TEXT_WIDTH * 256);
+    sheet.setDisplayGridlines(false);
+    line("How to use this workbook", looks.ofTitle(), 28);
+    if (withDemoRows) {
+      pair(
+          "Invented",
+          "The coins, lots, prices and the certificate number on the sheet Inventory are invented to show how it works. Delete those rows before you list your own.");
+    }
+    typing();
+    columns();
+    states();
+    cautions();
+    print();
+  }
+
+  private void typing() {
+    heading("What to type");
+    pair(
+        "One row",
+        "One row for each kind of coin; Count says how many. What you do not know stays empty.");
+    pair(
+        "Your own words",
+        "Type names as you know them: war nickel, Morgan, Sovereign, silver round 1 oz .999. You may add, move or rename columns.");
+    pair(
+        "A scale helps",
+        "Where two coins look alike, the weight of one piece in grams often decides. Type it under Weight g.");
+    pair(
+        "Refresh",
+        "Close the workbook, then run: fineweight refresh FILE --spot XAG=30.00 --spot XAU=2500.00 (with today's prices of one troy ounce).");
+  }
+
+  private void columns() {
+    heading("What is filled in for you");
+    pair("State", "How far the row is known; see below.");
+    pair("Metal, fineness per mille", "The metal that counts and its parts in a thousand.");
+    pair(
+        "Gross g, fine g (one piece)",
+        "Weight of one piece, and the metal in it, by law or mint publication or by your scale.");
+    pair(
+        "Gold ozt, silver ozt",
+        "Fine troy ounces in the whole row: count x fine grams / 31.1034768.");
+    pair(
+        "Melt",
+        "Fine ounces x spot price. It follows the sheet Fineweight spot: change a price there and every figure changes.");
+    pair(
+        "Melt at most",
+        "Where several coins are possible, Melt is the lowest and this is the highest.");
+    pair(
+        "Rests on, standard, note",
+        "The law, publication or words behind the figure, and what to look at.");
+  }
+
+  private void states() {
+    heading("The four states");
+    pair(RowState.VALUED.label(), "The words leave one coin. Its figures stand in the row.");
+    pair(
+        RowState.SEVERAL.label(),
+        "More than one coin fits. The lowest value counts; the note asks what would settle it.");
+    pair(
+        RowState.NOT_KNOWN.label(),
+        "Not recognised, or no standard exists. No figure; the note says why.");
+    pair(RowState.NOTHING.label(), "Known, and without precious metal.");
+  }
+
+  private void cautions() {
+    heading("Please mind");
+    pair(
+        "No advice",
+        "Not an appraisal or an offer; not investment, tax or legal advice. A buyer pays less than melt.");
+    pair(
+        "More than metal",
+        "Many coins are worth more than their metal: have a doubtful piece looked at before it is sold as scrap.");
+    pair(
+        "The law",
+        "Melting or exporting some coins is unlawful in some places (31 CFR part 82 for United States cents and five cents). Local law decides.");
+    pair("Hands off", "Cleaning and test acids harm coins and people.");
+  }
+
+  private void heading(String words) {
+    next++;
+    line(words, looks.ofHeading(), 20);
+  }
+
+  private void line(String words, XSSFCellStyle style, int points) {
+    XSSFRow row = sheet.createRow(next++);
+    row.setHeightInPoints(points);
+    cell(row, 0, words, style);
+  }
+
+  private void pair(String term, String words) {
+    XSSFRow row = sheet.createRow(next++);
+    cell(row, 0, term, looks.ofTerm());
+    cell(row, 1, words, looks.ofText());
+    int lines = 1 + (words.length() - 1) / CHARACTERS_A_LINE;
+    row.setHeightInPoints(lines * 15f + 4);
+  }
+
+  private static void cell(XSSFRow row, int column, String words, XSSFCellStyle style) {
+    XSSFCell cell = row.createCell(column);
+    cell.setCellValue(words);
+    cell.setCellStyle(style);
+  }
+
+  private void print() {
+    XSSFPrintSetup setup = sheet.getPrintSetup();
+    setup.setPaperSize(PaperSize.A4_PAPER);
+    sheet.setFitToPage(true);
+    setup.setFitWidth((short) 1);
+    setup.setFitHeight((short) 0);
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+  }
+}

@@ -1,0 +1,94 @@
+package fineweight.template;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PageOrder;
+import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.usermodel.PrintOrientation;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** The sheet on which a collector lists his coins. */
+final class InventorySheet {
+  /** Columns left for what a refresh adds, so that the filter reaches over them. */
+  private static final int CALCULATED = 12;
+
+  /** Those of them that are printed: from the state to the highest melt. */
+  private static final int FIGURES = 9;
+
+  private static final double MARGIN_INCHES = 0.3;
+
+  /** Rows that have drop-downs and hints. */
+  static final int LAST_ROW = 2000;
+
+  private final XSSFSheet sheet;
+  private final Looks looks;
+
+  InventorySheet(XSSFSheet sheet, Looks looks) {
+    this.sheet = sheet;
+    this.looks = looks;
+  }
+
+  void fill(List<List<String>> rows) {
+    headings();
+    for (int row = 0; row < rows.size(); row++) {
+      fill(sheet.createRow(row + 1), rows.get(row));
+    }
+    for (InventoryColumn column : InventoryColumn.values()) {
+      sheet.setColumnWidth(column.ordinal(), (int) (column.width() * 256));
+      sheet.setDefaultColumnStyle(column.ordinal(), looks.of(column));
+    }
+    new Entries(sheet, LAST_ROW).add();
+    int last = InventoryColumn.values().length - 1 + CALCULATED;
+    sheet.setAutoFilter(new CellRangeAddress(0, Math.max(1, rows.size()), 0, last));
+    sheet.createFreezePane(InventoryColumn.COUNTRY.ordinal(), 1);
+    print();
+  }
+
+  private void headings() {
+    XSSFRow row = sheet.createRow(0);
+    row.setHeightInPoints(32);
+    for (InventoryColumn column : InventoryColumn.values()) {
+      XSSFCell cell = row.createCell(column.ordinal());
+      cell.setCellValue(column.heading());
+      cell.setCellStyle(looks.ofHeader(column));
+    }
+  }
+
+  private void fill(XSSFRow row, List<String> texts) {
+    for (InventoryColumn column : InventoryColumn.values()) {
+      String text = texts.get(column.ordinal());
+      XSSFCell cell = row.createCell(column.ordinal());
+      cell.setCellStyle(looks.of(column));
+      if (text.matches("[0-9]+(\\.[0-9]+)?") && column != InventoryColumn.CERTIFICATE) {
+        cell.setCellValue(Double.parseDouble(text));
+      } else if (!text.isEmpty()) {
+        cell.setCellValue(text);
+      }
+    }
+  }
+
+  /** One page wide, with the headings on every page and without the long texts at the right end. */
+  private void print() {
+    XSSFPrintSetup setup = sheet.getPrintSetup();
+    setup.setPaperSize(PaperSize.A4_PAPER);
+    setup.setOrientation(PrintOrientation.LANDSCAPE);
+    setup.setPageOrder(PageOrder.OVER_THEN_DOWN);
+    sheet.setFitToPage(true);
+    sheet.setPrintGridlines(true);
+    setup.setFitWidth((short) 1);
+    setup.setFitHeight((short) 0);
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    for (PageMargin margin : List.of(PageMargin.LEFT, PageMargin.RIGHT)) {
+      sheet.setMargin(margin, MARGIN_INCHES);
+    }
+    int last = InventoryColumn.values().length - 1 + FIGURES;
+    String columns = "$A:$" + CellReference.convertNumToColString(last);
+    sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), columns);
+    sheet.getFooter().setCenter("&A, page &P of &N");
+  }
+}
