@@ -55,6 +55,11 @@ public record Appraisal(
         new Figures("", "", Optional.empty(), Optional.empty(), FineContent.NONE, "", false);
   }
 
+  /** The same pieces in another number. */
+  public Appraisal withPieces(long number) {
+    return new Appraisal(clues, state, Optional.of(number), identification, figures, most, notes);
+  }
+
   /**
    * Fine troy ounces of the whole row, unrounded; empty if the row has no such metal or its count
    * is not known.

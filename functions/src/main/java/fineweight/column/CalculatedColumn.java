@@ -19,6 +19,9 @@ public enum CalculatedColumn {
   MELT("Melt", "#,##0.00", 13, null),
   MELT_AT_MOST("Melt at most", "#,##0.00", 18, null),
   WORTH("Worth", "#,##0.00", 13, null),
+  COST_SHARE("Cost share", "#,##0.00", 16, null),
+  LEAST_PRICE("Least price", "#,##0.00", 16, null),
+  TYPE_SET("Type set", "", 40, null),
   METAL_GROUND("Metal rests on", "", 34, null),
   WORTH_GROUND("Worth rests on", "", 34, null),
   STANDARD("Standard", "", 26, null),
@@ -61,7 +64,16 @@ public enum CalculatedColumn {
   }
 
   public boolean isMoney() {
-    return this == MELT || this == MELT_AT_MOST || this == WORTH;
+    return this == MELT
+        || this == MELT_AT_MOST
+        || this == WORTH
+        || this == COST_SHARE
+        || this == LEAST_PRICE;
+  }
+
+  /** Whether only some inventories have it: those with lots, a set or pieces for sale. */
+  public boolean isFurther() {
+    return this == COST_SHARE || this == LEAST_PRICE || this == TYPE_SET;
   }
 
   /** The number format of its cells; empty for the general one. */

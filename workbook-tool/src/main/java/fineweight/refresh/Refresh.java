@@ -5,7 +5,6 @@ import fineweight.clue.reading.ClueReader;
 import fineweight.column.Appraiser;
 import fineweight.column.CalculatedColumn;
 import fineweight.column.InputColumn;
-import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
 import fineweight.identification.CoinIdentifier;
 import fineweight.refresh.column.ColumnPlan;
@@ -17,17 +16,13 @@ import fineweight.refresh.inventory.OurMarks;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.refresh.inventory.RowReader;
-import fineweight.refresh.sheet.LotsSheet;
-import fineweight.refresh.sheet.ReviewSheet;
-import fineweight.refresh.sheet.SpotSheet;
 import fineweight.refresh.worth.Spot;
 import fineweight.workbook.CellChange;
+import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.FileFormat;
 import fineweight.workbook.NamedCell;
-import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetEdit;
-import fineweight.workbook.SheetSummary;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookRefusal;
@@ -38,6 +33,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.IntFunction;
 
 /** One run over one workbook: read, appraise, and either tell what would change or change it. */
 public final class Refresh {
@@ -53,7 +49,7 @@ public final class Refresh {
   }
 
   /** All that a run would do, worked out but not done. */
-  private record Prepared(Inventory inventory, RowReader reader, Spot spot, WorkbookEdit edit) {}
+  private record Prepared(Reckoning reckoning, WorkbookEdit edit) {}
 
   /**
    * @param changes takes each cell that would change
@@ -62,8 +58,7 @@ public final class Refresh {
   public static RefreshReport preview(
       Workbook workbook, RefreshWishes wishes, Consumer<CellChange> changes)
       throws WorkbookRefusal, RefreshRefusal {
-    Refresh refresh = new Refresh(workbook, wishes);
-    Prepared prepared = refresh.prepare(false);
+    Prepared prepared = new Refresh(workbook, wishes).prepare(false);
     long[] count = new long[1];
     workbook.preview(
         prepared.edit(),
@@ -71,17 +66,15 @@ public final class Refresh {
           count[0]++;
           changes.accept(change);
         });
-    return new Reporting(workbook, prepared.inventory(), prepared.reader(), prepared.spot())
-        .report(count[0], Optional.empty());
+    return new Reporting(prepared.reckoning()).report(count[0], Optional.empty());
   }
 
   /** Fills the workbook. */
   public static RefreshReport run(Workbook workbook, RefreshWishes wishes)
       throws WorkbookRefusal, RefreshRefusal {
-    Refresh refresh = new Refresh(workbook, wishes);
-    Prepared prepared = refresh.prepare(true);
+    Prepared prepared = new Refresh(workbook, wishes).prepare(true);
     Workbook.SaveResult saved = workbook.save(prepared.edit());
-    return new Reporting(workbook, prepared.inventory(), prepared.reader(), prepared.spot())
+    return new Reporting(prepared.reckoning())
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
   }
 
@@ -99,7 +92,8 @@ public final class Refresh {
     reader.read();
     refuseBadCells(reader);
     refuseNoCoins(inventory, reader);
-    return new Prepared(inventory, reader, spot, edit(marks, inventory, reader, spot, answers));
+    Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, spot, wishes);
+    return new Prepared(reckoning, edit(reckoning, answers));
   }
 
   private Appraiser appraiser(Spot spot) {
@@ -162,13 +156,13 @@ public final class Refresh {
             + ", or run again with --leave-out-bad-rows to fill the other rows. Nothing was changed.");
   }
 
-  private WorkbookEdit edit(
-      OurMarks marks, Inventory inventory, RowReader reader, Spot spot, Answers answers)
-      throws WorkbookRefusal {
+  private WorkbookEdit edit(Reckoning reckoning, Answers answers) throws WorkbookRefusal {
+    Inventory inventory = reckoning.inventory();
+    RowReader reader = reckoning.reader();
     String sheet = inventory.sheet();
     Workbook.UsedArea used = workbook.usedArea(sheet);
     boolean text = workbook.format() == FileFormat.CSV;
-    boolean withKey = !reader.hasOwnKeys();
+    Map<CalculatedColumn, IntFunction<CellContent>> further = new FurtherColumns(reckoning).all();
     ColumnPlan plan =
         ColumnPlan.of(
             inventory,
@@ -176,15 +170,19 @@ public final class Refresh {
             workbook.format(),
             used.lastColumn(),
             reader.rows(),
-            withKey);
+            reckoning.numbers().areOurs(),
+            further.keySet());
     Filling filling =
         new Filling(
             plan,
             reader.rows(),
-            spot,
-            inventory.table().first(InputColumn.COUNTRY).isPresent(),
-            !text && !wishes.valuesOnly(),
-            text);
+            reckoning.numbers(),
+            reckoning.worths(),
+            new Filling.Manner(
+                inventory.table().first(InputColumn.COUNTRY).isPresent(),
+                !text && !wishes.valuesOnly(),
+                text),
+            further);
     int headerRow = inventory.table().headerRow();
     int lastRow =
         Math.max(lastRow(reader), inventory.ours().isEmpty() ? headerRow : used.lastRow());
@@ -194,49 +192,15 @@ public final class Refresh {
     if (text) {
       return new WorkbookEdit(List.of(columns), List.of(), List.of(), WorkbookEdit.Removal.NOTHING);
     }
-    List<SheetDraft> drafts = new ArrayList<>();
+    OurSheets sheets = new OurSheets(reckoning);
+    sheets.addAll(answers);
     List<NamedCell> names = new ArrayList<>();
     plan.places()
         .forEach(
             (column, place) ->
                 names.add(OurMarks.column(column, new CellPlace(sheet, headerRow, place))));
-    SpotSheet spotSheet = new SpotSheet(sheetName(marks, "spot", "Fineweight spot"), spot);
-    drafts.add(spotSheet.draft());
-    names.addAll(spotSheet.names());
-    if (inventory.table().first(InputColumn.LOT).isPresent()) {
-      LotsSheet lots =
-          new LotsSheet(sheetName(marks, "lots", "Fineweight lots"), spot, reader.rows());
-      drafts.add(lots.draft());
-      names.addAll(lots.names());
-    }
-    review(marks, inventory, reader, spot, filling, drafts, names);
-    if (!answers.byPiece().isEmpty() || marks.sheets().containsKey("answers")) {
-      String answersSheet = sheetName(marks, "answers", "Fineweight answers");
-      drafts.add(answers.draft(answersSheet));
-      names.addAll(Answers.names(answersSheet));
-    }
-    return new WorkbookEdit(List.of(columns), drafts, names, WorkbookEdit.Removal.NOTHING);
-  }
-
-  private void review(
-      OurMarks marks,
-      Inventory inventory,
-      RowReader reader,
-      Spot spot,
-      Filling filling,
-      List<SheetDraft> drafts,
-      List<NamedCell> names) {
-    ReviewSheet review =
-        new ReviewSheet(
-            sheetName(marks, "review", "Fineweight review"),
-            inventory.sheet(),
-            reader.rows(),
-            new MeltFormula(spot.prices(), spot.wear()),
-            row -> filling.key(row.row()).orElse(row.key()));
-    if (!review.isEmpty() || marks.sheets().containsKey("review")) {
-      drafts.add(review.draft());
-      names.addAll(review.names());
-    }
+    names.addAll(sheets.names());
+    return new WorkbookEdit(List.of(columns), sheets.drafts(), names, WorkbookEdit.Removal.NOTHING);
   }
 
   private static int lastRow(RowReader reader) {
@@ -255,23 +219,6 @@ public final class Refresh {
               }
             });
     return headings;
-  }
-
-  /** Our sheet's name: the one it has, or a free one. */
-  private String sheetName(OurMarks marks, String purpose, String wanted) {
-    String existing = marks.sheets().get(purpose);
-    Set<String> taken = new HashSet<>();
-    for (SheetSummary sheet : workbook.sheets()) {
-      taken.add(sheet.name().toLowerCase(java.util.Locale.ROOT));
-    }
-    if (existing != null && taken.contains(existing.toLowerCase(java.util.Locale.ROOT))) {
-      return existing;
-    }
-    String name = wanted;
-    for (int i = 2; taken.contains(name.toLowerCase(java.util.Locale.ROOT)); i++) {
-      name = wanted + " " + i;
-    }
-    return name;
   }
 
   /** Takes everything of ours out of the workbook again. */

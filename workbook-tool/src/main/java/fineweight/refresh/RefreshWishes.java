@@ -1,5 +1,6 @@
 package fineweight.refresh;
 
+import fineweight.refresh.collection.SellingTerms;
 import fineweight.spot.SpotPrices;
 import fineweight.standard.Standards;
 import java.math.BigDecimal;
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param home catalogue key of the country meant where none is named
  * @param latestYear the last year a coin can be dated
  * @param answers the ids of standards chosen now, by the number of the piece
+ * @param further what is wanted beyond metal and worth
  */
 public record RefreshWishes(
     SpotPrices prices,
@@ -31,8 +33,29 @@ public record RefreshWishes(
     Standards standards,
     String home,
     int latestYear,
-    Map<String, String> answers) {
+    Map<String, String> answers,
+    Further further) {
   public RefreshWishes {
     answers = Map.copyOf(answers);
+  }
+
+  /**
+   * What is wanted beyond metal and worth.
+   *
+   * @param set the set to review, such as {@code us}
+   * @param selling terms for the least price of what is for sale
+   * @param saleList whether the sheet of what is for sale is wanted
+   */
+  public record Further(Optional<String> set, Optional<SellingTerms> selling, boolean saleList) {
+    public static final Further NOTHING = new Further(Optional.empty(), Optional.empty(), false);
+
+    public static Further ofSet(String set) {
+      return new Further(Optional.of(set), Optional.empty(), false);
+    }
+
+    /** These wishes with terms of selling. */
+    public Further selling(SellingTerms terms) {
+      return new Further(set, Optional.of(terms), true);
+    }
   }
 }

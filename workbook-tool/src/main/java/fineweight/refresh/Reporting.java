@@ -4,6 +4,7 @@ import fineweight.column.Appraisal;
 import fineweight.column.InputColumn;
 import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
+import fineweight.refresh.collection.SaleLine;
 import fineweight.refresh.inventory.Inventory;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.inventory.RowReader;
@@ -27,25 +28,29 @@ final class Reporting {
   private final RowReader reader;
   private final Spot spot;
   private final MeltFormula melt;
+  private final Totals totals;
+  private final List<ReadRow> held;
+  private final RefreshReport.Selling selling;
 
-  Reporting(Workbook workbook, Inventory inventory, RowReader reader, Spot spot) {
-    this.workbook = workbook;
-    this.inventory = inventory;
-    this.reader = reader;
-    this.spot = spot;
-    this.melt = new MeltFormula(spot.prices(), spot.wear());
+  Reporting(Reckoning reckoning) {
+    this.workbook = reckoning.workbook();
+    this.inventory = reckoning.inventory();
+    this.reader = reckoning.reader();
+    this.spot = reckoning.spot();
+    this.melt = reckoning.worths().melt();
+    this.totals = reckoning.totals();
+    this.held = reckoning.held();
+    this.selling =
+        new RefreshReport.Selling(
+            reckoning.forSale().offers().stream().map(SaleLine::of).toList(), reckoning.gains());
   }
 
   RefreshReport report(long changedCells, Optional<Path> backup) {
-    Totals totals = new Totals(melt, spot.prices().currency().getCode());
     List<RefreshReport.OpenRow> open = new ArrayList<>();
-    for (ReadRow row : reader.rows()) {
-      if (row.isCoin()) {
-        totals.add(row);
-        RowState state = row.appraisal().state();
-        if (state == RowState.SEVERAL || state == RowState.NOT_KNOWN) {
-          open.add(openRow(row));
-        }
+    for (ReadRow row : held) {
+      RowState state = row.appraisal().state();
+      if (state == RowState.SEVERAL || state == RowState.NOT_KNOWN) {
+        open.add(openRow(row));
       }
     }
     open.sort(Comparator.comparing(RefreshReport.OpenRow::atStake).reversed());
@@ -54,7 +59,7 @@ final class Reporting {
             .map(cell -> workbook.path() + ", " + cell.place() + ": " + cell.sentence() + ".")
             .toList();
     return new RefreshReport(
-        understood(), figures(totals), List.copyOf(open), bad, changedCells, backup);
+        understood(), figures(), List.copyOf(open), bad, changedCells, backup, selling);
   }
 
   private RefreshReport.Understood understood() {
@@ -85,7 +90,7 @@ final class Reporting {
         inventory.others());
   }
 
-  private RefreshReport.Figures figures(Totals totals) {
+  private RefreshReport.Figures figures() {
     Map<String, Integer> states = new LinkedHashMap<>();
     for (RowState state : RowState.values()) {
       states.put(state.label(), totals.count(state));

@@ -125,6 +125,7 @@ final class AnswerCommand implements Callable<Integer> {
         catalogue.standards(),
         catalogue.home(),
         surroundings.latestYear(),
-        answers);
+        answers,
+        RefreshWishes.Further.NOTHING);
   }
 }

@@ -5,6 +5,7 @@ import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
+import fineweight.spot.SpotPrices;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
@@ -54,6 +55,8 @@ final class RefreshCommand implements Callable<Integer> {
 
   @Mixin private CatalogueOptions catalogue;
 
+  @Mixin private SellingOptions selling;
+
   @Option(names = "--quiet", description = "Print nothing but complaints.")
   private boolean quiet;
 
@@ -63,9 +66,10 @@ final class RefreshCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws SettingException, WorkbookRefusal, RefreshRefusal, IOException {
+    SpotPrices given = prices.prices(surroundings.today());
     RefreshWishes wishes =
         new RefreshWishes(
-            prices.prices(surroundings.today()),
+            given,
             prices.currencyGiven(),
             prices.wear(),
             Optional.ofNullable(sheet),
@@ -74,7 +78,8 @@ final class RefreshCommand implements Callable<Integer> {
             catalogue.standards(),
             catalogue.home(),
             surroundings.latestYear(),
-            Map.of());
+            Map.of(),
+            selling.wishes(given.currency(), file));
     ReportWords words = new ReportWords(surroundings.out());
     try (Workbook workbook = surroundings.workbooks().open(file)) {
       if (dryRun) {
@@ -82,10 +87,12 @@ final class RefreshCommand implements Callable<Integer> {
         words.print(report, true);
       } else {
         RefreshReport report = Refresh.run(workbook, wishes);
+        selling.write(report);
         if (!quiet) {
           words.print(report, false);
         }
         report.badCells().forEach(surroundings.err()::println);
+        report.selling().gains().leftOut().forEach(surroundings.err()::println);
       }
     }
     return ExitCode.DONE.code();

@@ -88,10 +88,6 @@ final class NormalUserOffice implements AutoCloseable {
     run("unopkg", "add", "-f", "-s", copy.toString(), profile());
   }
 
-  void remove(String identifier) throws IOException, InterruptedException {
-    run("unopkg", "remove", identifier, profile());
-  }
-
   /** The files converted, with their names kept; a kind such as {@code xlsx}. */
   List<Path> convert(String kind, List<Path> files, String outFolder)
       throws IOException, InterruptedException {

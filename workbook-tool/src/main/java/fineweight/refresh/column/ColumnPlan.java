@@ -23,6 +23,7 @@ public final class ColumnPlan {
 
   /**
    * @param withKey whether a column of piece numbers is needed
+   * @param further the columns wanted beyond those that every inventory has
    * @param lastColumn the last used column of the sheet, from 0
    */
   public static ColumnPlan of(
@@ -31,7 +32,8 @@ public final class ColumnPlan {
       FileFormat format,
       int lastColumn,
       Collection<ReadRow> rows,
-      boolean withKey) {
+      boolean withKey,
+      Set<CalculatedColumn> further) {
     ColumnPlan plan = new ColumnPlan();
     plan.places.putAll(inventory.ours());
     int next = lastColumn + 1;
@@ -42,7 +44,7 @@ public final class ColumnPlan {
       // One empty column, so that an office does not draw our columns into the owner's table.
       next++;
     }
-    for (CalculatedColumn column : wanted(rows, withKey)) {
+    for (CalculatedColumn column : wanted(rows, withKey, further)) {
       if (!plan.places.containsKey(column)) {
         plan.places.put(column, next++);
       }
@@ -50,8 +52,14 @@ public final class ColumnPlan {
     return plan;
   }
 
-  private static Set<CalculatedColumn> wanted(Collection<ReadRow> rows, boolean withKey) {
+  private static Set<CalculatedColumn> wanted(
+      Collection<ReadRow> rows, boolean withKey, Set<CalculatedColumn> further) {
     Set<CalculatedColumn> wanted = EnumSet.allOf(CalculatedColumn.class);
+    for (CalculatedColumn column : CalculatedColumn.values()) {
+      if (column.isFurther() && !further.contains(column)) {
+        wanted.remove(column);
+      }
+    }
     if (!withKey) {
       wanted.remove(CalculatedColumn.KEY);
     }

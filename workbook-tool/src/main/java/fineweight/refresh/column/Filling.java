@@ -9,6 +9,7 @@ import fineweight.metal.Metal;
 import fineweight.quantity.Fineness;
 import fineweight.quantity.Mass;
 import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.PieceNumbers;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.worth.Spot;
 import fineweight.refresh.worth.Worths;
@@ -22,66 +23,55 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 
 /** What shall stand in our columns, row by row. */
 public final class Filling {
   private final Map<CalculatedColumn, Integer> places;
   private final Map<Integer, ReadRow> rows = new HashMap<>();
-  private final Map<Integer, String> keys = new HashMap<>();
+  private final PieceNumbers numbers;
   private final MeltFormula melt;
   private final Spot spot;
   private final Worths worths;
   private final boolean sayHome;
   private final boolean formulas;
   private final boolean plain;
+  private final Map<CalculatedColumn, IntFunction<CellContent>> further;
 
   /**
+   * How cells are written.
+   *
    * @param sayHome whether a row's note says that the home country was assumed; not if no row names
    *     one
    * @param formulas whether money cells hold live formulas, or only values
    * @param plain whether the file may know no letters beyond its own encoding
    */
+  public record Manner(boolean sayHome, boolean formulas, boolean plain) {}
+
+  /**
+   * @param further the content of columns that only some inventories have, by row
+   */
   public Filling(
       ColumnPlan plan,
       List<ReadRow> read,
-      Spot spot,
-      boolean sayHome,
-      boolean formulas,
-      boolean plain) {
+      PieceNumbers numbers,
+      Worths worths,
+      Manner manner,
+      Map<CalculatedColumn, IntFunction<CellContent>> further) {
     this.places = plan.places();
-    this.spot = spot;
-    this.melt = new MeltFormula(spot.prices(), spot.wear());
-    this.worths = new Worths(spot);
-    this.sayHome = sayHome;
-    this.formulas = formulas;
-    this.plain = plain;
+    this.numbers = numbers;
+    this.spot = worths.spot();
+    this.melt = worths.melt();
+    this.worths = worths;
+    this.sayHome = manner.sayHome();
+    this.formulas = manner.formulas();
+    this.plain = manner.plain();
+    this.further = further;
     read.forEach(row -> rows.put(row.row(), row));
-    number(read);
-  }
-
-  /** Pieces without a number get the next free one; a number once given never changes. */
-  private void number(List<ReadRow> read) {
-    if (!places.containsKey(CalculatedColumn.KEY)) {
-      return;
-    }
-    Set<String> used = new HashSet<>();
-    long largest = 0;
-    for (ReadRow row : read) {
-      if (row.isCoin() && row.key().matches("\\d{1,9}") && used.add(row.key())) {
-        keys.put(row.row(), row.key());
-        largest = Math.max(largest, Long.parseLong(row.key()));
-      }
-    }
-    for (ReadRow row : read) {
-      if (row.isCoin() && !keys.containsKey(row.row())) {
-        keys.put(row.row(), Long.toString(++largest));
-      }
-    }
   }
 
   /**
@@ -124,7 +114,7 @@ public final class Filling {
       return number(appraisal.ounces(column.metal().get()).map(MeltFormula::ounces));
     }
     return switch (column) {
-      case KEY -> number(Optional.of(new BigDecimal(keys.get(row))));
+      case KEY -> number(Optional.of(new BigDecimal(numbers.of(row))));
       case STATE -> text(plain ? appraisal.state().plainLabel() : appraisal.state().label());
       case METAL -> text(appraisal.figures().metal());
       case FINENESS -> number(appraisal.figures().fineness().map(Fineness::perMille));
@@ -137,7 +127,8 @@ public final class Filling {
       case METAL_GROUND -> text(appraisal.figures().ground());
       case STANDARD -> text(appraisal.figures().standardId());
       case NOTE -> text(String.join(" ", notes(appraisal)));
-      default -> CellContent.EMPTY;
+      // A further column that this run says nothing about stays as it stands.
+      default -> further.getOrDefault(column, unsaid -> null).apply(row);
     };
   }
 
@@ -232,10 +223,5 @@ public final class Filling {
     return number.isPresent()
         ? new CellContent.Number(MeltFormula.ounces(number.get()))
         : CellContent.EMPTY;
-  }
-
-  /** The number of the piece in a row; empty if the owner's own column has it. */
-  public Optional<String> key(int row) {
-    return Optional.ofNullable(keys.get(row));
   }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
  * What a row says of money. Immutable.
  *
  * @param lot the lot's name as written; empty if none
+ * @param ofRow whether the heading says that the cost is the row's own and not that of a lot
  * @param cost the cost of the row; empty if none is written or it cannot be read
  * @param currency ISO 4217 code or empty if none is written
  * @param unreadable the cost's text if it is no amount; otherwise empty
@@ -22,11 +23,13 @@ import java.util.Optional;
  */
 public record RowMoney(
     String lot,
+    boolean ofRow,
     Optional<BigDecimal> cost,
     String currency,
     String unreadable,
     Optional<BigDecimal> ownPrice) {
-  public static final RowMoney NONE = new RowMoney("", Optional.empty(), "", "", Optional.empty());
+  public static final RowMoney NONE =
+      new RowMoney("", false, Optional.empty(), "", "", Optional.empty());
 
   private static final Map<String, String> SIGNS =
       Map.of(
@@ -42,26 +45,33 @@ public record RowMoney(
             .flatMap(text -> Amount.read(text).value())
             .filter(price -> price.signum() > 0);
     Optional<String> each = written(row, table, InputColumn.COST_EACH);
-    Optional<String> whole =
-        written(row, table, InputColumn.COST_ALL).or(() -> written(row, table, InputColumn.COST));
+    Optional<String> all = written(row, table, InputColumn.COST_ALL);
+    Optional<String> whole = all.or(() -> written(row, table, InputColumn.COST));
     BigDecimal times =
         whole.isPresent() ? BigDecimal.ONE : BigDecimal.valueOf(appraisal.pieces().orElse(1L));
     Optional<String> cost = whole.or(() -> each);
     if (cost.isEmpty()) {
-      return new RowMoney(lot, Optional.empty(), currency, "", own);
+      return new RowMoney(lot, false, Optional.empty(), currency, "", own);
     }
     Amount amount = Amount.read(cost.get());
+    Optional<BigDecimal> value = amount.value().filter(figure -> figure.signum() >= 0);
     String code = currency.isEmpty() ? amount.currency() : currency;
-    String unreadable = amount.value().isEmpty() ? cost.get() : "";
-    return new RowMoney(lot, amount.value().map(times::multiply), code, unreadable, own);
+    String unreadable = value.isEmpty() ? cost.get() : "";
+    boolean ofRow = all.isPresent() || whole.isEmpty();
+    return new RowMoney(lot, ofRow, value.map(times::multiply), code, unreadable, own);
   }
 
   private static Optional<String> written(RowText row, FoundTable table, InputColumn column) {
     return table.first(column).map(row::at).map(String::strip).filter(text -> !text.isEmpty());
   }
 
+  /** A figure of money as people write it; empty if it is none. */
+  public static Optional<BigDecimal> amount(String text) {
+    return Amount.read(text).value();
+  }
+
   /** An amount as people write it, with or without a sign of its currency. */
-  private record Amount(Optional<BigDecimal> value, String currency) {
+  record Amount(Optional<BigDecimal> value, String currency) {
     static Amount read(String text) {
       String currency = "";
       String bare = text.toLowerCase(Locale.ROOT);

@@ -1,14 +1,18 @@
 package fineweight.refresh.sheet;
 
 import fineweight.column.MeltFormula;
-import fineweight.column.RowState;
+import fineweight.lot.RunningTotal;
+import fineweight.lot.WrittenCost;
 import fineweight.metal.Metal;
+import fineweight.money.Amounts;
+import fineweight.money.Gain;
 import fineweight.refresh.inventory.OurMarks;
 import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.worth.Lot;
+import fineweight.refresh.worth.Lots;
 import fineweight.refresh.worth.Spot;
 import fineweight.refresh.worth.Totals;
 import fineweight.workbook.CellContent;
-import fineweight.workbook.CellLook;
 import fineweight.workbook.NamedCell;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
@@ -16,119 +20,183 @@ import fineweight.workbook.SheetDraft.Kind;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.joda.money.Money;
 
 /**
- * One line for each lot: pieces, cost, fine ounces, melt, and what the melt leaves over the cost.
+ * One line for each lot: pieces, cost, fine ounces, melt, worth and gain; below them at which spot
+ * each lot breaks even, its worth at other spots, and how it added up piece by piece.
  */
 public final class LotsSheet {
-  private static final CellLook OUNCES = CellLook.number("0.0000");
-  private static final CellLook MONEY = CellLook.number("#,##0.00");
-  private static final CellLook WHOLE = CellLook.number("0");
+  /** Where a person may write what a lot cost, from 0. */
+  public static final int OWN_COST = 3;
+
+  /** The first line of a lot, from 0. */
+  public static final int FIRST_ROW = 3;
 
   private final String name;
   private final Spot spot;
-  private final Map<String, Totals> lots = new LinkedHashMap<>();
+  private final Lots lots;
+  private final Map<String, BigDecimal> ownFigures;
+  private final String inventorySheet;
+  private final List<Metal> metals;
 
-  public LotsSheet(String name, Spot spot, List<ReadRow> rows) {
+  /**
+   * @param ownFigures what their owner wrote as the cost of a lot
+   */
+  public LotsSheet(
+      String name,
+      Spot spot,
+      Lots lots,
+      Map<String, BigDecimal> ownFigures,
+      String inventorySheet) {
     this.name = name;
     this.spot = spot;
-    MeltFormula melt = new MeltFormula(spot.prices(), spot.wear());
-    for (ReadRow row : rows) {
-      if (row.isCoin()) {
-        String lot = row.money().lot().isEmpty() ? "(no lot)" : row.money().lot();
-        lots.computeIfAbsent(lot, unused -> new Totals(melt, spot.prices().currency().getCode()))
-            .add(row);
-      }
-    }
+    this.lots = lots;
+    this.ownFigures = ownFigures;
+    this.inventorySheet = inventorySheet;
+    this.metals = Spot.precious().stream().filter(this::isHeld).toList();
+  }
+
+  private boolean isHeld(Metal metal) {
+    boolean usual = metal == Metal.GOLD || metal == Metal.SILVER;
+    return usual
+        || lots.all().stream()
+            .anyMatch(lot -> lot.totals().content().troyOunces(metal).signum() > 0);
   }
 
   public SheetDraft draft() {
-    String currency = spot.prices().currency().getCode();
-    List<List<DraftCell>> rows = new ArrayList<>();
-    rows.add(
-        List.of(DraftCell.text("Lots at the spot prices of " + spot.prices().date(), Kind.TITLE)));
-    List<DraftCell> headings = new ArrayList<>();
-    for (String heading : List.of("Lot", "Rows", "Pieces", "Cost", "Cost in")) {
-      headings.add(DraftCell.text(heading, Kind.HEADER));
-    }
-    Spot.precious()
-        .forEach(metal -> headings.add(DraftCell.text(capital(metal) + " ozt", Kind.HEADER)));
-    for (String heading :
-        List.of(
-            "Melt at least " + currency,
-            "Melt at most " + currency,
-            "Melt less cost " + currency,
-            "Open rows",
-            "Remarks")) {
-      headings.add(DraftCell.text(heading, Kind.HEADER));
-    }
-    rows.add(headings);
-    lots.forEach((lot, totals) -> rows.add(line(lot, totals)));
-    Map<Integer, Double> widths = new LinkedHashMap<>();
+    Lines lines = new Lines();
+    lines.title("Lots at the spot prices of " + spot.prices().date());
+    lines.remark(
+        "Where the cost of a lot is in doubt, type it into the framed cell and refresh: it then counts before the figures in the rows.");
+    List<String> headings = headings();
+    lines.headings(headings);
+    lots.all().forEach(lot -> lines.line(line(lot)));
+    new LotDetails(spot, lots, inventorySheet).write(lines);
+    Map<Integer, Double> widths = new HashMap<>();
     for (int column = 0; column < headings.size(); column++) {
-      widths.put(column, column == headings.size() - 1 ? 60.0 : 18.0);
+      widths.put(column, column < 3 ? 9.0 : 19.0);
     }
-    return new SheetDraft(name, false, rows, widths, 2, Map.of());
+    widths.put(0, 18.0);
+    widths.put(headings.size() - 2, 34.0);
+    widths.put(headings.size() - 1, 60.0);
+    return new SheetDraft(name, false, lines.rows(), widths, FIRST_ROW, Map.of());
   }
 
-  private List<DraftCell> line(String lot, Totals totals) {
-    List<DraftCell> line = new ArrayList<>();
-    line.add(DraftCell.text(lot, Kind.PLAIN));
-    line.add(number(BigDecimal.valueOf(totals.rows()), WHOLE));
-    line.add(number(BigDecimal.valueOf(totals.pieces()), WHOLE));
-    boolean oneCurrency = totals.costs().size() == 1;
-    String costCurrency = oneCurrency ? totals.costs().keySet().iterator().next() : "";
-    boolean comparable = oneCurrency && costCurrency.equals(spot.prices().currency().getCode());
-    BigDecimal cost = oneCurrency ? totals.costs().values().iterator().next() : BigDecimal.ZERO;
-    line.add(
-        oneCurrency
-            ? number(cost.setScale(2, RoundingMode.HALF_UP), MONEY)
-            : DraftCell.text("", Kind.PLAIN));
-    line.add(DraftCell.text(costCurrency, Kind.PLAIN));
-    for (Metal metal : Spot.precious()) {
-      line.add(number(MeltFormula.ounces(totals.content().troyOunces(metal)), OUNCES));
+  private List<String> headings() {
+    String currency = spot.prices().currency().getCode();
+    List<String> headings =
+        new ArrayList<>(List.of("Lot", "Rows", "Pieces", "Your figure", "Cost", "Cost in"));
+    metals.forEach(metal -> headings.add(HistorySheet.capital(metal) + " ozt"));
+    for (String money :
+        List.of("Melt at least", "Melt at most", "Worth at least", "Worth at most", "Gain")) {
+      headings.add(money + " " + currency);
     }
-    line.add(number(totals.least(), MONEY));
-    line.add(number(totals.most(), MONEY));
-    line.add(
-        comparable
-            ? number(totals.least().subtract(cost).setScale(2, RoundingMode.HALF_UP), MONEY)
-            : DraftCell.text("", Kind.PLAIN));
-    int open = totals.count(RowState.SEVERAL) + totals.count(RowState.NOT_KNOWN);
-    line.add(number(BigDecimal.valueOf(open), WHOLE));
-    line.add(DraftCell.text(remarks(totals, oneCurrency, comparable), Kind.REMARK));
+    headings.addAll(List.of("Gain, % of cost", "Open rows", "Paid for itself", "Remarks"));
+    return headings;
+  }
+
+  private List<DraftCell> line(Lot lot) {
+    Totals totals = lot.totals();
+    List<DraftCell> line = new ArrayList<>();
+    line.add(Lines.text(lot.isNamed() ? lot.name() : "(no lot)"));
+    line.add(Lines.whole(totals.rows()));
+    line.add(Lines.whole(totals.pieces()));
+    line.add(ownFigure(lot));
+    cost(lot, line);
+    for (Metal metal : metals) {
+      BigDecimal ounces = MeltFormula.ounces(totals.content().troyOunces(metal));
+      line.add(Lines.number(ounces, Lines.OUNCES));
+    }
+    line.add(Lines.money(totals.least()));
+    line.add(Lines.money(totals.most()));
+    line.add(Lines.money(lot.least().getAmount()));
+    line.add(Lines.money(lot.most().getAmount()));
+    gain(lot, line);
+    line.add(Lines.whole(lot.open()));
+    line.add(Lines.text(lot.isNamed() ? lot.running().map(run -> paid(lot, run)).orElse("") : ""));
+    line.add(DraftCell.text(remarks(lot), Kind.REMARK));
     return line;
   }
 
-  private static String remarks(Totals totals, boolean oneCurrency, boolean comparable) {
+  private DraftCell ownFigure(Lot lot) {
+    if (!lot.isNamed()) {
+      return Lines.text("");
+    }
+    BigDecimal own = ownFigures.get(lot.name());
+    CellContent content = own == null ? CellContent.EMPTY : new CellContent.Number(own);
+    return new DraftCell(content, Lines.MONEY, Kind.INPUT, "");
+  }
+
+  private static void cost(Lot lot, List<DraftCell> line) {
+    Map<String, BigDecimal> written = lot.totals().costs();
+    Optional<Money> reckoned = lot.reckonedCost();
+    if (reckoned.isPresent()) {
+      line.add(Lines.money(reckoned.get().getAmount()));
+      line.add(Lines.text(lot.currency().getCode()));
+    } else if (written.size() == 1) {
+      Map.Entry<String, BigDecimal> only = written.entrySet().iterator().next();
+      line.add(Lines.money(only.getValue().setScale(2, RoundingMode.HALF_UP)));
+      line.add(Lines.text(only.getKey()));
+    } else {
+      line.add(Lines.text(""));
+      line.add(Lines.text(""));
+    }
+  }
+
+  private static void gain(Lot lot, List<DraftCell> line) {
+    Optional<Gain> gain = lot.reckonedCost().map(cost -> Gain.of(lot.least(), cost));
+    line.add(Lines.money(gain.map(found -> found.money().getAmount())));
+    Optional<BigDecimal> share =
+        gain.flatMap(Gain::percentOfCost)
+            .map(percent -> percent.movePointLeft(2).setScale(6, RoundingMode.HALF_UP));
+    line.add(share.isPresent() ? Lines.number(share.get(), Lines.SHARE) : Lines.text(""));
+  }
+
+  /** The row at which the lot had paid for itself, in words. */
+  private static String paid(Lot lot, RunningTotal running) {
+    OptionalInt at = running.paidAt();
+    if (at.isEmpty()) {
+      return "not yet, " + running.gain().money().abs().getAmount().toPlainString() + " short";
+    }
+    if (at.getAsInt() == 0) {
+      return "cost nothing";
+    }
+    ReadRow read = lot.rows().get(at.getAsInt() - 1).read();
+    return "with row " + (read.row() + 1) + ", number " + at.getAsInt() + " of the lot";
+  }
+
+  private static String remarks(Lot lot) {
+    Totals totals = lot.totals();
     List<String> remarks = new ArrayList<>();
     if (totals.costs().size() > 1) {
       List<String> sums = new ArrayList<>();
       totals.costs().forEach((code, sum) -> sums.add(sum.toPlainString() + " " + code));
       remarks.add("cost in several currencies: " + String.join(", ", sums));
-    } else if (oneCurrency && !comparable) {
+    } else if (lot.cost().isEmpty()) {
       remarks.add(
-          "the cost is in another currency than the prices, so it is not set against the melt");
+          "the cost is in another currency than the prices, so it is not set against the worth");
     }
-    if (totals.withoutCost() > 0) {
+    if (lot.isNamed()) {
+      lot.cost().map(WrittenCost::sentence).ifPresent(remarks::add);
+    } else if (totals.withoutCost() > 0) {
       remarks.add(totals.withoutCost() + " rows without a cost that can be read");
+    }
+    if (lot.received().isPositive()) {
+      remarks.add(
+          "the worth counts "
+              + Amounts.words(lot.received())
+              + " received for pieces that are gone");
     }
     if (totals.withoutPrice() > 0) {
       remarks.add(totals.withoutPrice() + " rows hold a metal without a price");
     }
     return String.join("; ", remarks);
-  }
-
-  private static String capital(Metal metal) {
-    return metal.word().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-        + metal.word().substring(1);
-  }
-
-  private static DraftCell number(BigDecimal number, CellLook look) {
-    return DraftCell.of(new CellContent.Number(number), look);
   }
 
   public List<NamedCell> names() {

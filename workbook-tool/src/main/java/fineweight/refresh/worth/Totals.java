@@ -14,6 +14,7 @@ import java.util.TreeMap;
  * Sums over rows: pieces, metal, melt at least and at most, cost by currency. Filled row by row.
  */
 public final class Totals {
+  private final Worths worths;
   private final MeltFormula melt;
   private final Map<RowState, Integer> states = new EnumMap<>(RowState.class);
   private final Map<String, BigDecimal> costs = new TreeMap<>();
@@ -25,14 +26,14 @@ public final class Totals {
   private FineContent content = FineContent.NONE;
   private BigDecimal least = BigDecimal.ZERO;
   private BigDecimal most = BigDecimal.ZERO;
+  private BigDecimal worth = BigDecimal.ZERO;
   private BigDecimal fromMemory = BigDecimal.ZERO;
 
-  /**
-   * @param currency the currency of the prices, which a cost without one is taken to be in
-   */
-  public Totals(MeltFormula melt, String currency) {
-    this.melt = melt;
-    this.currency = currency;
+  /** A cost without a currency is taken to be in that of the prices. */
+  public Totals(Worths worths) {
+    this.worths = worths;
+    this.melt = worths.melt();
+    this.currency = worths.currency().getCode();
   }
 
   public void add(ReadRow row) {
@@ -51,6 +52,7 @@ public final class Totals {
             appraisal.state() == RowState.SEVERAL
                 ? melt.result(appraisal.mostContent()).orElse(low).max(low)
                 : low);
+    worth = worths.of(row).map(found -> worth.add(found.atCell().getAmount())).orElse(worth);
     if (appraisal.figures().fromMemory()) {
       fromMemory = fromMemory.add(low);
     }
@@ -85,6 +87,11 @@ public final class Totals {
 
   public BigDecimal most() {
     return most;
+  }
+
+  /** The sum of the rows' worth as their cells show it, open rows at their lowest. */
+  public BigDecimal worth() {
+    return worth;
   }
 
   /** The part of {@link #least} that rests on standards from memory. */

@@ -1,0 +1,90 @@
+package fineweight.refresh;
+
+import fineweight.refresh.collection.ForSale;
+import fineweight.refresh.collection.Gains;
+import fineweight.refresh.collection.TypeSetReview;
+import fineweight.refresh.inventory.Inventory;
+import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.PieceNumbers;
+import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.RowReader;
+import fineweight.refresh.sheet.LotsSheet;
+import fineweight.refresh.worth.LotCosts;
+import fineweight.refresh.worth.Lots;
+import fineweight.refresh.worth.Spot;
+import fineweight.refresh.worth.Totals;
+import fineweight.refresh.worth.Worths;
+import fineweight.typeset.TypeSet;
+import fineweight.workbook.Workbook;
+import fineweight.workbook.WorkbookRefusal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that a run works out from a workbook before it says what shall stand in it. Immutable
+ * once made.
+ *
+ * @param held the rows with the pieces that are still in the collection
+ * @param totals sums over those
+ * @param set the type set reviewed; empty if none is wanted
+ * @param forSale what is marked or proposed for sale
+ * @param gains of pieces that are gone
+ */
+record Reckoning(
+    Workbook workbook,
+    OurMarks marks,
+    Inventory inventory,
+    RowReader reader,
+    PieceNumbers numbers,
+    Worths worths,
+    List<ReadRow> held,
+    Totals totals,
+    LotCosts lotCosts,
+    Lots lots,
+    Optional<TypeSetReview> set,
+    ForSale forSale,
+    Gains gains,
+    RefreshWishes.Further further) {
+  static Reckoning of(
+      Workbook workbook,
+      OurMarks marks,
+      Inventory inventory,
+      RowReader reader,
+      Spot spot,
+      RefreshWishes wishes)
+      throws WorkbookRefusal {
+    Worths worths = new Worths(spot);
+    PieceNumbers numbers = PieceNumbers.of(reader);
+    List<ReadRow> held =
+        reader.rows().stream().filter(ReadRow::isCoin).flatMap(row -> row.held().stream()).toList();
+    Totals totals = new Totals(worths);
+    held.forEach(totals::add);
+    LotCosts costs =
+        LotCosts.read(workbook, marks, inventory.sheet(), LotsSheet.FIRST_ROW, LotsSheet.OWN_COST);
+    boolean withSet = wishes.further().set().isPresent() || marks.sheets().containsKey("set");
+    Optional<TypeSetReview> set =
+        withSet
+            ? Optional.of(new TypeSetReview(TypeSet.unitedStates(), held, numbers))
+            : Optional.empty();
+    Lots lots = Lots.of(reader.rows(), worths, costs.all());
+    return new Reckoning(
+        workbook,
+        marks,
+        inventory,
+        reader,
+        numbers,
+        worths,
+        held,
+        totals,
+        costs,
+        lots,
+        set,
+        new ForSale(held, set, lots, worths, numbers, wishes.further().selling()),
+        new Gains(reader.rows(), lots, numbers, worths.currency()),
+        wishes.further());
+  }
+
+  Spot spot() {
+    return worths.spot();
+  }
+}

@@ -1,0 +1,115 @@
+package fineweight.refresh.sheet;
+
+import fineweight.money.Amounts;
+import fineweight.refresh.collection.TypeSetReview;
+import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.SheetReference;
+import fineweight.spot.SpotPrices;
+import fineweight.standard.Standards;
+import fineweight.typeset.SetReview;
+import fineweight.typeset.TypeEntry;
+import fineweight.typeset.TypeSet;
+import fineweight.workbook.CellContent;
+import fineweight.workbook.CellLook;
+import fineweight.workbook.CellPlace;
+import fineweight.workbook.NamedCell;
+import fineweight.workbook.SheetDraft;
+import fineweight.workbook.SheetDraft.DraftCell;
+import fineweight.workbook.SheetDraft.Kind;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.BigMoney;
+
+/** Each place of the set: held or missing, and the metal that a coin for a missing one has. */
+public final class TypeSetSheet {
+  private static final int FIRST_ROW = 5;
+
+  private final String name;
+  private final TypeSetReview set;
+  private final SpotPrices prices;
+  private final String inventorySheet;
+
+  public TypeSetSheet(String name, TypeSetReview set, SpotPrices prices, String inventorySheet) {
+    this.name = name;
+    this.set = set;
+    this.prices = prices;
+    this.inventorySheet = inventorySheet;
+  }
+
+  public SheetDraft draft() {
+    SetReview review = set.review();
+    Lines lines = new Lines();
+    lines.title("Type set: " + review.set().name());
+    lines.line(List.of(DraftCell.text(review.coverageWords(), Kind.PLAIN)));
+    lines.remark(
+        "The metal floor is the least melt of a coin for the place at the spot prices of "
+            + prices.date()
+            + "; such a coin costs more than that.");
+    lines.remark(
+        "Write keep or sell into a Status column of your own to overrule a proposal in the inventory: your word stays.");
+    lines.headings(
+        List.of(
+            "Denomination",
+            "Place",
+            "Dates",
+            "State",
+            "Pieces",
+            "First piece",
+            "Metal floor " + prices.currency().getCode()));
+    Map<String, List<ReadRow>> rows = set.rowsByPlace();
+    for (TypeEntry entry : review.set().entries()) {
+      lines.line(line(entry, rows.getOrDefault(entry.key(), List.of())));
+    }
+    return new SheetDraft(
+        name,
+        false,
+        lines.rows(),
+        Map.of(0, 22.0, 1, 46.0, 2, 30.0, 3, 13.0, 4, 9.0, 5, 13.0, 6, 18.0),
+        FIRST_ROW,
+        Map.of());
+  }
+
+  private List<DraftCell> line(TypeEntry entry, List<ReadRow> held) {
+    List<DraftCell> line = new ArrayList<>();
+    line.add(Lines.text(entry.origin().denomination()));
+    line.add(Lines.text(entry.name()));
+    line.add(Lines.text(entry.years().toString().replace(";", "; ")));
+    line.add(Lines.text(held.isEmpty() ? "○ missing" : "● held"));
+    if (held.isEmpty()) {
+      line.add(Lines.text(""));
+      line.add(Lines.text(""));
+      line.add(Lines.money(floor(entry)));
+    } else {
+      line.add(Lines.whole(held.stream().mapToLong(TypeSetSheet::pieces).sum()));
+      line.add(link(held.get(0)));
+      line.add(Lines.text(""));
+    }
+    return line;
+  }
+
+  private static long pieces(ReadRow row) {
+    return row.appraisal().pieces().orElse(1L);
+  }
+
+  private DraftCell link(ReadRow row) {
+    return new DraftCell(
+        new CellContent.Text("row " + (row.row() + 1)),
+        CellLook.GENERAL,
+        Kind.PLAIN,
+        SheetReference.of(new CellPlace(inventorySheet, row.row(), 0)).replace("$", ""));
+  }
+
+  private Optional<BigDecimal> floor(TypeEntry entry) {
+    return TypeSet.metalFloor(entry, Standards.catalogue(), prices)
+        .filter(BigMoney::isPositive)
+        .map(floor -> Amounts.atCell(floor).getAmount());
+  }
+
+  public List<NamedCell> names() {
+    return List.of(OurMarks.sheet("set", name));
+  }
+}
