@@ -34,6 +34,7 @@ class ArchitectureTest {
           "standard",
           "valuation",
           "price",
+          "assay",
           "lot",
           "sale",
           "typeset",
@@ -128,6 +129,7 @@ class ArchitectureTest {
         int own = place(origin);
         if (own < 0) {
           events.add(SimpleConditionEvent.violated(origin, origin.getName() + " has no place"));
+          return;
         }
         for (Dependency dependency : origin.getDirectDependenciesFromSelf()) {
           JavaClass target = dependency.getTargetClass();

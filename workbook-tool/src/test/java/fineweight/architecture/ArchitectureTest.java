@@ -53,6 +53,7 @@ class ArchitectureTest {
           "refresh.inventory",
           "refresh.worth",
           "refresh.column",
+          "refresh.collection",
           "refresh.sheet",
           "refresh",
           "settings",
@@ -172,6 +173,7 @@ class ArchitectureTest {
         int own = place(origin);
         if (own < 0) {
           events.add(SimpleConditionEvent.violated(origin, origin.getName() + " has no place"));
+          return;
         }
         for (Dependency dependency : origin.getDirectDependenciesFromSelf()) {
           JavaClass target = dependency.getTargetClass();

@@ -6,6 +6,7 @@ import fineweight.column.RowText;
 import fineweight.refresh.inventory.CellTexts;
 import fineweight.refresh.inventory.OurMarks;
 import fineweight.refresh.inventory.RowMoney;
+import fineweight.workbook.Cell;
 import fineweight.workbook.SheetSummary;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
@@ -90,8 +91,18 @@ public record LotCosts(Map<String, BigDecimal> typed, Map<String, BigDecimal> al
         return Map.of();
       }
       workbook.read(
-          sheet, places::containsValue, Integer.MAX_VALUE, cells -> lot(CellTexts.row(cells)));
+          sheet, places::containsValue, Integer.MAX_VALUE, cells -> lot(typedOnly(cells)));
       return repeats ? Map.of() : costs;
+    }
+
+    /** A sum that the office works out from the rows is no second word on the cost. */
+    private RowText typedOnly(List<Cell> cells) {
+      int cost = places.get(InputColumn.COST);
+      List<Cell> typed =
+          cells.stream()
+              .filter(cell -> cell.place().column() != cost || cell.formula().isEmpty())
+              .toList();
+      return typed.isEmpty() ? new RowText(0, Map.of()) : CellTexts.row(typed);
     }
 
     private void lot(RowText row) {
