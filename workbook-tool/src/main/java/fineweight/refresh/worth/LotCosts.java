@@ -6,6 +6,7 @@ import fineweight.column.RowText;
 import fineweight.refresh.inventory.CellTexts;
 import fineweight.refresh.inventory.OurMarks;
 import fineweight.refresh.inventory.RowMoney;
+import fineweight.workbook.Cell;
 import fineweight.workbook.SheetSummary;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
@@ -89,9 +90,16 @@ public record LotCosts(Map<String, BigDecimal> typed, Map<String, BigDecimal> al
       if (!places.keySet().containsAll(List.of(InputColumn.LOT, InputColumn.COST))) {
         return Map.of();
       }
-      workbook.read(
-          sheet, places::containsValue, Integer.MAX_VALUE, cells -> lot(CellTexts.row(cells)));
+      workbook.read(sheet, places::containsValue, Integer.MAX_VALUE, this::typedLot);
       return repeats ? Map.of() : costs;
+    }
+
+    /** A formula, such as a sum over the inventory's own rows, is no price of a lot. */
+    private void typedLot(List<Cell> cells) {
+      List<Cell> typed = cells.stream().filter(cell -> cell.formula().isEmpty()).toList();
+      if (!typed.isEmpty()) {
+        lot(CellTexts.row(typed));
+      }
     }
 
     private void lot(RowText row) {

@@ -35,15 +35,7 @@ class TakingOutTest {
     return fill(
         "Coins",
         4,
-        column(
-            2,
-            "Metal",
-            CellLook.GENERAL,
-            20,
-            text("a"),
-            number("2"),
-            number("3"),
-            number("4")));
+        column(2, "Metal", CellLook.GENERAL, 20, text("a"), number("2"), number("3"), number("4")));
   }
 
   private String there(String rows) throws Exception {
@@ -64,8 +56,12 @@ class TakingOutTest {
   void keepsEmptyRowsThatOthersAreCountedFrom() throws Exception {
     String first = "<row><c><v>1</v></c></row>";
     assertThat(thereAndBack("<sheetData>" + first + "<row/><row/>" + first + "</sheetData>"))
-        .isEqualTo("<sheetData>" + first + "<row></row><row></row>" + first + "<row></row></sheetData>"
-            .replace("<row></row></sheetData>", "</sheetData>"));
+        .isEqualTo(
+            "<sheetData>"
+                + first
+                + "<row></row><row></row>"
+                + first
+                + "<row></row></sheetData>".replace("<row></row></sheetData>", "</sheetData>"));
   }
 
   @Test
@@ -87,7 +83,8 @@ class TakingOutTest {
 
   @Test
   void fillsAnEmptyRowWhateverFollows() throws Exception {
-    assertThat(there("<sheetData><row r=\"1\" ht=\"20\"/>\n <row r=\"2\"/> <!-- x --> </sheetData>"))
+    assertThat(
+            there("<sheetData><row r=\"1\" ht=\"20\"/>\n <row r=\"2\"/> <!-- x --> </sheetData>"))
         .contains(
             "<row r=\"1\" ht=\"20\"><c r=\"C1\" t=\"inlineStr\"><is><t>Metal</t></is></c></row>\n ",
             "<row r=\"2\"><c r=\"C2\" t=\"inlineStr\"><is><t>a</t></is></c></row> <!-- x --> ");
