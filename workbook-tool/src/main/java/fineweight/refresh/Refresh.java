@@ -37,6 +37,9 @@ import java.util.function.IntFunction;
 
 /** One run over one workbook: read, appraise, and either tell what would change or change it. */
 public final class Refresh {
+  /** So many headings understood make an inventory even without a coin. */
+  private static final int FEWEST_OF_A_NEW_LIST = 4;
+
   private final Workbook workbook;
   private final RefreshWishes wishes;
 
@@ -102,7 +105,10 @@ public final class Refresh {
         wishes.standards());
   }
 
-  /** A price list or an address book can have headings like an inventory's; it gets no columns. */
+  /**
+   * A price list or an address book can have headings like an inventory's; it gets no columns. A
+   * list with many headings understood and no row yet is a new inventory.
+   */
   private void refuseNoCoins(Inventory inventory, RowReader reader) throws RefreshRefusal {
     boolean known =
         reader.rows().stream()
@@ -113,7 +119,10 @@ public final class Refresh {
                     appraisal.state() == RowState.VALUED
                         || appraisal.state() == RowState.SEVERAL
                         || !appraisal.figures().standardId().isEmpty());
-    boolean wanted = wishes.sheet().isPresent() || !inventory.ours().isEmpty();
+    boolean anew =
+        reader.rows().stream().noneMatch(ReadRow::isCoin)
+            && inventory.table().columns().size() >= FEWEST_OF_A_NEW_LIST;
+    boolean wanted = wishes.sheet().isPresent() || !inventory.ours().isEmpty() || anew;
     if (known || wanted) {
       return;
     }
