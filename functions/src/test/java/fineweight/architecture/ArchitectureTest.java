@@ -75,7 +75,11 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule NO_PRINTING =
-      noClasses().should().accessField(System.class, "out").orShould().accessField(System.class, "err");
+      noClasses()
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err");
 
   @ArchTest
   static final ArchRule NO_CLOCK =

@@ -1,6 +1,7 @@
 package fineweight.refresh;
 
 import fineweight.column.CalculatedColumn;
+import fineweight.refresh.collection.ForSale;
 import fineweight.refresh.collection.TypeSetReview;
 import fineweight.workbook.CellContent;
 import java.util.EnumMap;
@@ -25,7 +26,18 @@ final class FurtherColumns {
       all.put(CalculatedColumn.COST_SHARE, row -> money(reckoning.lots().share(row)));
     }
     reckoning.set().ifPresent(set -> all.put(CalculatedColumn.TYPE_SET, row -> standing(set, row)));
+    if (reckoning.further().selling().isPresent()) {
+      all.put(CalculatedColumn.LEAST_PRICE, row -> money(least(row)));
+    }
     return all;
+  }
+
+  private Optional<Money> least(int row) {
+    return reckoning
+        .forSale()
+        .of(row)
+        .flatMap(ForSale.Offer::least)
+        .map(least -> least.proceeds().price());
   }
 
   private static CellContent money(Optional<Money> amount) {

@@ -1,10 +1,12 @@
 package fineweight.refresh;
 
 import fineweight.column.InputColumn;
+import fineweight.refresh.collection.SaleLine;
 import fineweight.refresh.inventory.Answers;
 import fineweight.refresh.sheet.HistorySheet;
 import fineweight.refresh.sheet.LotsSheet;
 import fineweight.refresh.sheet.ReviewSheet;
+import fineweight.refresh.sheet.SaleListSheet;
 import fineweight.refresh.sheet.SpotSheet;
 import fineweight.refresh.sheet.TypeSetSheet;
 import fineweight.workbook.NamedCell;
@@ -15,10 +17,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** The sheets of our own that a run puts into the workbook, and their names. */
 final class OurSheets {
+  private static final Map<String, String> TITLES = Map.of("set", "type set", "sale", "for sale");
+
   private final Reckoning reckoning;
   private final List<SheetDraft> drafts = new ArrayList<>();
   private final List<NamedCell> names = new ArrayList<>();
@@ -60,6 +65,16 @@ final class OurSheets {
               reckoning.spot().prices(),
               reckoning.inventory().sheet());
       add(set.draft(), set.names());
+    }
+    if (reckoning.further().saleList()) {
+      SaleListSheet sale =
+          new SaleListSheet(
+              name("sale"),
+              reckoning.spot(),
+              reckoning.forSale().offers().stream().map(SaleLine::of).toList(),
+              reckoning.further().selling(),
+              reckoning.inventory().sheet());
+      add(sale.draft(), sale.names());
     }
     HistorySheet history =
         HistorySheet.of(
@@ -103,7 +118,7 @@ final class OurSheets {
     if (existing != null && taken.contains(existing.toLowerCase(Locale.ROOT))) {
       return existing;
     }
-    String wanted = "Fineweight " + (purpose.equals("set") ? "type set" : purpose);
+    String wanted = "Fineweight " + TITLES.getOrDefault(purpose, purpose);
     String name = wanted;
     for (int i = 2; taken.contains(name.toLowerCase(Locale.ROOT)); i++) {
       name = wanted + " " + i;

@@ -1,5 +1,7 @@
 package fineweight.refresh;
 
+import fineweight.refresh.collection.ForSale;
+import fineweight.refresh.collection.Gains;
 import fineweight.refresh.collection.TypeSetReview;
 import fineweight.refresh.inventory.Inventory;
 import fineweight.refresh.inventory.OurMarks;
@@ -25,6 +27,8 @@ import java.util.Optional;
  * @param held the rows with the pieces that are still in the collection
  * @param totals sums over those
  * @param set the type set reviewed; empty if none is wanted
+ * @param forSale what is marked or proposed for sale
+ * @param gains of pieces that are gone
  */
 record Reckoning(
     Workbook workbook,
@@ -37,7 +41,10 @@ record Reckoning(
     Totals totals,
     LotCosts lotCosts,
     Lots lots,
-    Optional<TypeSetReview> set) {
+    Optional<TypeSetReview> set,
+    ForSale forSale,
+    Gains gains,
+    RefreshWishes.Further further) {
   static Reckoning of(
       Workbook workbook,
       OurMarks marks,
@@ -59,6 +66,7 @@ record Reckoning(
         withSet
             ? Optional.of(new TypeSetReview(TypeSet.unitedStates(), held, numbers))
             : Optional.empty();
+    Lots lots = Lots.of(reader.rows(), worths, costs.all());
     return new Reckoning(
         workbook,
         marks,
@@ -69,8 +77,11 @@ record Reckoning(
         held,
         totals,
         costs,
-        Lots.of(reader.rows(), worths, costs.all()),
-        set);
+        lots,
+        set,
+        new ForSale(held, set, lots, worths, numbers, wishes.further().selling()),
+        new Gains(reader.rows(), lots, numbers, worths.currency()),
+        wishes.further());
   }
 
   Spot spot() {

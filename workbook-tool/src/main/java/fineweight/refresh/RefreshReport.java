@@ -2,6 +2,8 @@ package fineweight.refresh;
 
 import fineweight.metal.FineContent;
 import fineweight.metal.Metal;
+import fineweight.refresh.collection.Gains;
+import fineweight.refresh.collection.SaleLine;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -17,6 +19,7 @@ import java.util.Optional;
  * @param open rows that need a person, most money at stake first
  * @param badCells sentences about cells that could not be used
  * @param changedCells how many cells change
+ * @param selling what is for sale, and what was gained on what is gone
  * @param backup where the former file is kept; empty if nothing was written
  */
 public record RefreshReport(
@@ -25,7 +28,8 @@ public record RefreshReport(
     List<OpenRow> open,
     List<String> badCells,
     long changedCells,
-    Optional<Path> backup) {
+    Optional<Path> backup,
+    Selling selling) {
 
   /**
    * @param sheet empty in a text table
@@ -70,4 +74,12 @@ public record RefreshReport(
    * @param atStake highest melt less lowest
    */
   public record OpenRow(String place, String words, String note, BigDecimal atStake) {}
+
+  /**
+   * What is for sale and what is gone.
+   *
+   * @param lines one for each row with pieces for sale
+   * @param gains of pieces that are gone
+   */
+  public record Selling(List<SaleLine> lines, Gains gains) {}
 }

@@ -1,5 +1,6 @@
 package fineweight.refresh;
 
+import fineweight.refresh.collection.SellingTerms;
 import fineweight.spot.SpotPrices;
 import fineweight.standard.Standards;
 import java.math.BigDecimal;
@@ -42,8 +43,19 @@ public record RefreshWishes(
    * What is wanted beyond metal and worth.
    *
    * @param set the set to review, such as {@code us}
+   * @param selling terms for the least price of what is for sale
+   * @param saleList whether the sheet of what is for sale is wanted
    */
-  public record Further(Optional<String> set) {
-    public static final Further NOTHING = new Further(Optional.empty());
+  public record Further(Optional<String> set, Optional<SellingTerms> selling, boolean saleList) {
+    public static final Further NOTHING = new Further(Optional.empty(), Optional.empty(), false);
+
+    public static Further ofSet(String set) {
+      return new Further(Optional.of(set), Optional.empty(), false);
+    }
+
+    /** These wishes with terms of selling. */
+    public Further selling(SellingTerms terms) {
+      return new Further(set, Optional.of(terms), true);
+    }
   }
 }

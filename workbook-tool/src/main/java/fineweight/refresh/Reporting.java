@@ -4,6 +4,7 @@ import fineweight.column.Appraisal;
 import fineweight.column.InputColumn;
 import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
+import fineweight.refresh.collection.SaleLine;
 import fineweight.refresh.inventory.Inventory;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.inventory.RowReader;
@@ -29,6 +30,7 @@ final class Reporting {
   private final MeltFormula melt;
   private final Totals totals;
   private final List<ReadRow> held;
+  private final RefreshReport.Selling selling;
 
   Reporting(Reckoning reckoning) {
     this.workbook = reckoning.workbook();
@@ -38,6 +40,9 @@ final class Reporting {
     this.melt = reckoning.worths().melt();
     this.totals = reckoning.totals();
     this.held = reckoning.held();
+    this.selling =
+        new RefreshReport.Selling(
+            reckoning.forSale().offers().stream().map(SaleLine::of).toList(), reckoning.gains());
   }
 
   RefreshReport report(long changedCells, Optional<Path> backup) {
@@ -53,7 +58,8 @@ final class Reporting {
         reader.badCells().stream()
             .map(cell -> workbook.path() + ", " + cell.place() + ": " + cell.sentence() + ".")
             .toList();
-    return new RefreshReport(understood(), figures(), List.copyOf(open), bad, changedCells, backup);
+    return new RefreshReport(
+        understood(), figures(), List.copyOf(open), bad, changedCells, backup, selling);
   }
 
   private RefreshReport.Understood understood() {

@@ -33,8 +33,6 @@ public final class Main implements Runnable {
   }
 
   public static void main(String[] args) {
-    // The libraries' log has no reader here; without this it would say so on every run.
-    System.setProperty("slf4j.internal.verbosity", "ERROR");
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
     int code = run(args, Surroundings.real(out, err));

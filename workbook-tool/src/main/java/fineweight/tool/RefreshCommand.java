@@ -5,12 +5,12 @@ import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
+import fineweight.spot.SpotPrices;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -55,14 +55,7 @@ final class RefreshCommand implements Callable<Integer> {
 
   @Mixin private CatalogueOptions catalogue;
 
-  @Option(
-      names = "--set",
-      paramLabel = "us",
-      description = {
-        "Review the collection as a set of types: which piece fills a hole, improves or duplicates, what to keep and what to sell.",
-        "us: one coin of each design of the United States. Once asked for, every later run keeps the set's sheet up to date."
-      })
-  private String set;
+  @Mixin private SellingOptions selling;
 
   @Option(names = "--quiet", description = "Print nothing but complaints.")
   private boolean quiet;
@@ -73,9 +66,10 @@ final class RefreshCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws SettingException, WorkbookRefusal, RefreshRefusal, IOException {
+    SpotPrices given = prices.prices(surroundings.today());
     RefreshWishes wishes =
         new RefreshWishes(
-            prices.prices(surroundings.today()),
+            given,
             prices.currencyGiven(),
             prices.wear(),
             Optional.ofNullable(sheet),
@@ -85,8 +79,7 @@ final class RefreshCommand implements Callable<Integer> {
             catalogue.home(),
             surroundings.latestYear(),
             Map.of(),
-            new RefreshWishes.Further(
-                Optional.ofNullable(set).map(name -> name.toLowerCase(Locale.ROOT))));
+            selling.wishes(given.currency(), file));
     ReportWords words = new ReportWords(surroundings.out());
     try (Workbook workbook = surroundings.workbooks().open(file)) {
       if (dryRun) {
@@ -94,10 +87,12 @@ final class RefreshCommand implements Callable<Integer> {
         words.print(report, true);
       } else {
         RefreshReport report = Refresh.run(workbook, wishes);
+        selling.write(report);
         if (!quiet) {
           words.print(report, false);
         }
         report.badCells().forEach(surroundings.err()::println);
+        report.selling().gains().leftOut().forEach(surroundings.err()::println);
       }
     }
     return ExitCode.DONE.code();

@@ -1,7 +1,10 @@
 package fineweight.tool;
 
 import fineweight.metal.Metal;
+import fineweight.money.Amounts;
 import fineweight.refresh.RefreshReport;
+import fineweight.refresh.collection.SaleLine;
+import fineweight.sale.RealisedGain;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -23,6 +26,7 @@ final class ReportWords {
   void print(RefreshReport report, boolean dryRun) {
     understood(report.inventory());
     figures(report.figures());
+    selling(report);
     open(report.open());
     ending(report, dryRun);
     out.flush();
@@ -101,6 +105,27 @@ final class ReportWords {
           "  "
               + figures.unpriced()
               + " rows hold a metal for which no price was given: their melt is left empty (add --spot)");
+    }
+  }
+
+  private void selling(RefreshReport report) {
+    List<SaleLine> lines = report.selling().lines();
+    if (!lines.isEmpty()) {
+      out.println(
+          "  " + lines.size() + (lines.size() == 1 ? " row is" : " rows are") + " for sale");
+    }
+    for (RealisedGain.Year year : report.selling().gains().years()) {
+      out.println(
+          "  gone in "
+              + year.year()
+              + ": "
+              + year.pieces()
+              + (year.pieces() == 1 ? " piece, received " : " pieces, received ")
+              + Amounts.words(year.received())
+              + " after fees, cost "
+              + Amounts.words(year.cost())
+              + ", gain "
+              + Amounts.words(year.gain().money()));
     }
   }
 

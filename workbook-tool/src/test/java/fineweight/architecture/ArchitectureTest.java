@@ -101,11 +101,15 @@ class ArchitectureTest {
           .resideInAnyPackage("fineweight.workbook.xls..", "fineweight.toolpack..")
           .orShould()
           .haveSimpleName("Probe")
-          .because("only the old format and the functions need it; the probe looks into containers");
+          .because(
+              "only the old format and the functions need it; the probe looks into containers");
 
   @ArchTest
   static final ArchRule JACKSON_STAYS_IN_ITS_CORNER =
-      classes().that(usePackage("com.fasterxml.jackson")).should().resideInAPackage("fineweight.settings");
+      classes()
+          .that(usePackage("com.fasterxml.jackson"))
+          .should()
+          .resideInAPackage("fineweight.settings");
 
   @ArchTest
   static final ArchRule OPTIONS_STAY_IN_THE_COMMAND =

@@ -5,7 +5,6 @@ import fineweight.quantity.MassUnit;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.spot.SpotPrice;
 import fineweight.spot.SpotPrices;
-import fineweight.standard.Standards;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.open.AnyWorkbook;
@@ -138,7 +137,7 @@ final class InventoryBook {
         Optional.empty(),
         false,
         false,
-        Standards.catalogue(),
+        fineweight.standard.Standards.catalogue(),
         "US",
         2026,
         Map.of(),

@@ -3,13 +3,12 @@ package fineweight.refresh;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class TypeSetTest {
   private static final String SHEET = "Fineweight type set";
-  private static final RefreshWishes.Further US = new RefreshWishes.Further(Optional.of("us"));
+  private static final RefreshWishes.Further US = RefreshWishes.Further.ofSet("us");
 
   @TempDir Path folder;
 

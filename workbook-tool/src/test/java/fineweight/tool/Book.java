@@ -50,8 +50,7 @@ final class Book {
   /** A row below the last; null is an empty cell, a text that begins with = a formula. */
   Book row(String name, Object... cells) {
     Sheet sheet = book.getSheet(name);
-    return rowAt(
-        name, sheet.getPhysicalNumberOfRows() == 0 ? 1 : sheet.getLastRowNum() + 2, cells);
+    return rowAt(name, sheet.getPhysicalNumberOfRows() == 0 ? 1 : sheet.getLastRowNum() + 2, cells);
   }
 
   /**

@@ -47,6 +47,7 @@ public final class Weighing {
     MetalWeighing.weigh(clues, working);
     weighing.tells();
     MeasureWeighing.weigh(clues.physical().measures(), working);
+    ScaleRemarks.add(clues.physical().measures(), when, working);
     MarkRemarks.add(clues, working);
   }
 

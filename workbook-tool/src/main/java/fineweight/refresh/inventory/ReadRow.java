@@ -2,6 +2,7 @@ package fineweight.refresh.inventory;
 
 import fineweight.clue.word.Word;
 import fineweight.column.Appraisal;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -14,10 +15,17 @@ import java.util.stream.Collectors;
  * @param key the number of the piece, empty if it has none yet
  * @param money cost and lot
  * @param fate whether it is kept, for sale or gone
+ * @param share what stands in our column as its share of the lot's cost
  */
-public record ReadRow(int row, Appraisal appraisal, String key, RowMoney money, Fate fate) {
+public record ReadRow(
+    int row,
+    Appraisal appraisal,
+    String key,
+    RowMoney money,
+    Fate fate,
+    Optional<BigDecimal> share) {
   public static ReadRow notACoin(int row) {
-    return new ReadRow(row, null, "", RowMoney.NONE, Fate.UNSAID);
+    return new ReadRow(row, null, "", RowMoney.NONE, Fate.UNSAID, Optional.empty());
   }
 
   public boolean isCoin() {
@@ -33,6 +41,11 @@ public record ReadRow(int row, Appraisal appraisal, String key, RowMoney money, 
         .collect(Collectors.joining(" "));
   }
 
+  /** The same row with another number of pieces. */
+  public ReadRow withPieces(long number) {
+    return new ReadRow(row, appraisal.withPieces(number), key, money, fate, share);
+  }
+
   /** How many pieces of the row have left the collection; all of them where no number is said. */
   public long gonePieces() {
     long count = appraisal.pieces().orElse(1L);
@@ -46,8 +59,6 @@ public record ReadRow(int row, Appraisal appraisal, String key, RowMoney money, 
     if (gone == 0) {
       return Optional.of(this);
     }
-    return left > 0
-        ? Optional.of(new ReadRow(row, appraisal.withPieces(left), key, money, fate))
-        : Optional.empty();
+    return left > 0 ? Optional.of(withPieces(left)) : Optional.empty();
   }
 }

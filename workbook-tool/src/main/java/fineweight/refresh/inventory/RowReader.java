@@ -16,12 +16,14 @@ import fineweight.workbook.CellValue;
 import fineweight.workbook.SheetLayout;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -77,6 +79,10 @@ public final class RowReader {
     if (key != null) {
       wanted.add(key);
     }
+    Integer share = inventory.ours().get(CalculatedColumn.COST_SHARE);
+    if (share != null) {
+      wanted.add(share);
+    }
     workbook.read(inventory.sheet(), wanted::contains, Integer.MAX_VALUE, this::row);
   }
 
@@ -117,7 +123,8 @@ public final class RowReader {
             appraisal,
             key,
             RowMoney.of(texts, inventory.table(), appraisal),
-            Fate.of(texts, inventory.table())));
+            Fate.of(texts, inventory.table()),
+            share(cells)));
   }
 
   /** A row of nothing but the owner's sums is a total, even if no word says so. */
@@ -195,6 +202,17 @@ public final class RowReader {
 
   private CellPlace place(int row, InputColumn column) {
     return new CellPlace(inventory.sheet(), row, inventory.table().first(column).orElse(0));
+  }
+
+  private Optional<BigDecimal> share(List<Cell> cells) {
+    Integer ours = inventory.ours().get(CalculatedColumn.COST_SHARE);
+    for (Cell cell : cells) {
+      boolean there = ours != null && cell.place().column() == ours;
+      if (there && cell.value() instanceof CellValue.Number number) {
+        return Optional.of(number.value()).filter(share -> share.signum() >= 0);
+      }
+    }
+    return Optional.empty();
   }
 
   private String key(List<Cell> cells, RowText texts) {

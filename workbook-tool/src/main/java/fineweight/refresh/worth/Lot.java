@@ -8,6 +8,8 @@ import fineweight.refresh.inventory.ReadRow;
 import fineweight.valuation.WorthCurve;
 import fineweight.valuation.WorthRange;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -140,11 +142,39 @@ public record Lot(
     if (!hasCostToShare()) {
       return rows.stream().map(row -> row.read().money().cost().map(this::atCell)).toList();
     }
-    List<BigMoney> worths = rows.stream().map(row -> row.worth().toBigMoney()).toList();
-    List<Integer> counts = rows.stream().map(row -> row.pieces()).toList();
-    return CostShares.byWorth(known.cost(), worths, counts).shares().stream()
-        .map(Optional::of)
-        .toList();
+    return shared(known.cost());
+  }
+
+  /**
+   * Pieces that are gone keep the share they went with; the rest is shared over the other rows, so
+   * that a gain once realised does not move with the prices.
+   */
+  private List<Optional<Money>> shared(Money whole) {
+    List<Optional<Money>> fixed = rows.stream().map(this::fixedShare).toList();
+    Money settled = sum(fixed.stream().flatMap(Optional::stream).toList());
+    boolean fits = !settled.isGreaterThan(whole) && fixed.stream().anyMatch(Optional::isEmpty);
+    List<Row> sharing = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      if (!fits || fixed.get(i).isEmpty()) {
+        sharing.add(rows.get(i));
+      }
+    }
+    Iterator<Money> shares =
+        CostShares.byWorth(
+                fits ? whole.minus(settled) : whole,
+                sharing.stream().map(row -> row.worth().toBigMoney()).toList(),
+                sharing.stream().map(Row::pieces).toList())
+            .shares()
+            .iterator();
+    List<Optional<Money>> all = new ArrayList<>();
+    for (Optional<Money> share : fixed) {
+      all.add(fits && share.isPresent() ? share : Optional.of(shares.next()));
+    }
+    return all;
+  }
+
+  private Optional<Money> fixedShare(Row row) {
+    return row.read().gonePieces() > 0 ? row.read().share().map(this::atCell) : Optional.empty();
   }
 
   private Money atCell(BigDecimal amount) {

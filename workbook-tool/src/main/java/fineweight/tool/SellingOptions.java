@@ -1,0 +1,104 @@
+package fineweight.tool;
+
+import fineweight.money.WantedGain;
+import fineweight.refresh.RefreshReport;
+import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.collection.SellingTerms;
+import fineweight.sale.FeeSchedule;
+import fineweight.settings.FeeFile;
+import fineweight.settings.SettingException;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import picocli.CommandLine.Option;
+
+/** The options about what to keep, what to sell and what a sale must bring. */
+final class SellingOptions {
+  @Option(
+      names = "--set",
+      paramLabel = "us",
+      description = {
+        "Review the collection as a set of types: which piece fills a hole, improves or duplicates,",
+        "what to keep and what to sell. us: one coin of each design of the United States.",
+        "Once asked for, every later run keeps the set's sheet up to date."
+      })
+  private String set;
+
+  @Option(
+      names = "--fees",
+      paramLabel = "FILE",
+      description = {
+        "JSON file with what selling costs you: a column tells the least price of what is for sale.",
+        "Example: {\"currency\": \"USD\", \"commission\": \"12.5 up to 1000; 9\", \"fixed\": \"0.50\"}"
+      })
+  private Path fees;
+
+  @Option(
+      names = "--margin",
+      paramLabel = "PERCENT",
+      description =
+          "What a sale shall leave beyond the cost, in per cent of its price; 0 if absent.")
+  private BigDecimal margin;
+
+  @Option(
+      names = "--sale-list",
+      paramLabel = "FILE",
+      description = "Write what is for sale to a CSV file, and to a sheet of the workbook.")
+  private Path saleList;
+
+  @Option(
+      names = "--gains",
+      paramLabel = "FILE",
+      description = "Write the gains on pieces that are gone, by year, to a CSV file.")
+  private Path gains;
+
+  /**
+   * @throws SettingException if an option cannot be used
+   */
+  RefreshWishes.Further wishes(CurrencyUnit currency, Path workbook) throws SettingException {
+    if (set != null && !set.equalsIgnoreCase("us")) {
+      throw new SettingException("--set: \"" + set + "\" is no set; the one that there is is us");
+    }
+    refuseSameFile(saleList, "--sale-list", workbook);
+    refuseSameFile(gains, "--gains", workbook);
+    Optional<SellingTerms> terms = terms(currency);
+    return new RefreshWishes.Further(
+        Optional.ofNullable(set).map(name -> name.toLowerCase(Locale.ROOT)),
+        terms,
+        saleList != null || terms.isPresent());
+  }
+
+  private static void refuseSameFile(Path list, String option, Path workbook)
+      throws SettingException {
+    if (list != null
+        && list.toAbsolutePath().normalize().equals(workbook.toAbsolutePath().normalize())) {
+      throw new SettingException(option + " names the workbook itself; choose another file");
+    }
+  }
+
+  private Optional<SellingTerms> terms(CurrencyUnit currency) throws SettingException {
+    if (fees == null && margin == null) {
+      return Optional.empty();
+    }
+    FeeSchedule schedule = fees == null ? FeeSchedule.none(currency) : FeeFile.read(fees, currency);
+    try {
+      return Optional.of(
+          new SellingTerms(
+              schedule, margin == null ? WantedGain.none() : new WantedGain.Margin(margin)));
+    } catch (IllegalArgumentException impossible) {
+      throw new SettingException("--margin: " + impossible.getMessage());
+    }
+  }
+
+  /** Writes the lists that were asked for. */
+  void write(RefreshReport report) throws SettingException {
+    if (saleList != null) {
+      ListFiles.saleList(saleList, report);
+    }
+    if (gains != null) {
+      ListFiles.gains(gains, report);
+    }
+  }
+}
