@@ -59,6 +59,7 @@ public final class Main implements Runnable {
             .addSubcommand(new ExplainCommand(surroundings))
             .addSubcommand(new TakeOutCommand(surroundings))
             .addSubcommand(new RestoreCommand(surroundings))
+            .addSubcommand(new TableCommand(surroundings))
             .addSubcommand(new StarterCommand(surroundings))
             .addSubcommand(new DemoCommand(surroundings))
             .addSubcommand(new CommandLine.HelpCommand());
