@@ -1,6 +1,7 @@
 package fineweight.column;
 
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -110,7 +111,7 @@ public final class HeaderFinder {
   }
 
   /** Headings with two meanings are settled by what stands below them. */
-  private static FoundTable settled(FoundTable table, List<RowText> rows) {
+  private FoundTable settled(FoundTable table, List<RowText> rows) {
     FoundTable settled = table;
     for (Map.Entry<Integer, InputColumn> entry : table.columns().entrySet()) {
       int place = entry.getKey();
@@ -120,7 +121,7 @@ public final class HeaderFinder {
     return settled;
   }
 
-  private static FoundTable settledColumn(
+  private FoundTable settledColumn(
       FoundTable table, int place, InputColumn column, Content content) {
     boolean millimetres = column == InputColumn.MINT && content.mostlyNumbers();
     if (millimetres && table.first(InputColumn.DIAMETER).isEmpty()) {
@@ -131,7 +132,11 @@ public final class HeaderFinder {
       return table.with(place, InputColumn.DENOMINATION);
     }
     if (column == InputColumn.YEAR && content.mostlyFullDates()) {
-      return table.with(place, InputColumn.DATE_BOUGHT);
+      return withOtherYear(table.with(place, InputColumn.DATE_BOUGHT));
+    }
+    boolean counts = column == InputColumn.KEY && content.repeats();
+    if (counts && table.first(InputColumn.COUNT).isEmpty()) {
+      return table.with(place, InputColumn.COUNT);
     }
     boolean counted = column == InputColumn.DESCRIPTION && content.mostlyNumbers();
     if (counted) {
@@ -142,22 +147,44 @@ public final class HeaderFinder {
     return saidOnly ? table.with(place, InputColumn.METAL) : table;
   }
 
+  /** "Date" beside "Year": the second is the one on the coin. */
+  private FoundTable withOtherYear(FoundTable table) {
+    return table.headings().entrySet().stream()
+        .filter(heading -> !table.columns().containsKey(heading.getKey()))
+        .filter(
+            heading ->
+                headings
+                    .match(heading.getValue())
+                    .filter(match -> match.column() == InputColumn.YEAR)
+                    .isPresent())
+        .findFirst()
+        .map(heading -> table.with(heading.getKey(), InputColumn.YEAR))
+        .orElse(table);
+  }
+
   /** What stands below a heading, counted. */
-  private record Content(int filled, int numbers, int fullDates) {
+  private record Content(int filled, int numbers, int fullDates, int different) {
     static Content of(List<RowText> rows, int headerRow, int place) {
       int filled = 0;
       int numbers = 0;
       int fullDates = 0;
+      Set<String> different = new HashSet<>();
       for (RowText row : rows) {
         String text = row.row() > headerRow ? row.at(place).strip() : "";
         if (!text.isEmpty()) {
           filled++;
+          different.add(text);
           numbers += text.matches("[-+]?[0-9.,]+") ? 1 : 0;
           fullDates +=
               text.matches("\\d{4}-\\d{2}-\\d{2}.*|\\d{1,2}[./-]\\d{1,2}[./-]\\d{2,4}") ? 1 : 0;
         }
       }
-      return new Content(filled, numbers, fullDates);
+      return new Content(filled, numbers, fullDates, different.size());
+    }
+
+    /** Small numbers of which many are the same cannot tell one piece from another. */
+    boolean repeats() {
+      return mostlyNumbers() && different * 10 <= filled * 7;
     }
 
     boolean mostlyNumbers() {

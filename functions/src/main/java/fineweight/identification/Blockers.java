@@ -54,7 +54,13 @@ final class Blockers {
       }
     }
     Optional<Clue<String>> unlisted = condition.mark("unlisted");
-    if (unlisted.isPresent()) {
+    boolean elsewhere =
+        clues
+            .country()
+            .filter(country -> !country.value().keys().isEmpty())
+            .filter(country -> !country.value().keys().contains("US"))
+            .isPresent();
+    if (unlisted.isPresent() && !elsewhere) {
       return none(
           NoStandard.Kind.NOT_KNOWN,
           "the catalogue has no standard of this coinage (\"" + unlisted.get().words() + "\")",

@@ -3,6 +3,7 @@ package fineweight.identification;
 import fineweight.clue.Clue;
 import fineweight.clue.Clues;
 import fineweight.clue.FieldRole;
+import fineweight.clue.Issuers;
 import fineweight.clue.TypeName;
 import fineweight.identification.Identification.NoStandard;
 import fineweight.identification.Identification.OneStandard;
@@ -52,6 +53,7 @@ final class Search {
       working.remark("no country is named: taken as " + pool.home());
     }
     remarks.forEach(working::remark);
+    clues.country().ifPresent(country -> country(country, working));
     clues
         .wording()
         .slips()
@@ -62,6 +64,18 @@ final class Search {
     return judged(drawn, working);
   }
 
+  private static void country(Clue<Issuers> country, Working working) {
+    switch (country.value().kind()) {
+      case "hint" -> working.remark("no country is named: taken from \"" + country.words() + "\"");
+      case "ancient", "token" ->
+          working.remark(
+              "the words \"" + country.words() + "\" also name coins that have no standard");
+      default -> {
+        // The country is plainly said.
+      }
+    }
+  }
+
   private Identification judged(Pool.Drawn drawn, Working working) {
     if (working.contradiction().isPresent()) {
       return contradicted(drawn.profiles(), working, working.contradiction().get());
@@ -70,6 +84,7 @@ final class Search {
     if (otherType.isPresent()) {
       return contradicted(drawn.profiles(), working, otherType.get());
     }
+    strangeTypes(working);
     Optional<Identification> two = TwoCoins.find(drawn, pool, clues, when, working, questions);
     return two.isPresent() ? two.get() : settle(working);
   }
@@ -93,6 +108,13 @@ final class Search {
       return Optional.empty();
     }
     return Optional.of(sentence);
+  }
+
+  private void strangeTypes(Working working) {
+    clues.types().stream()
+        .filter(type -> type.from() != FieldRole.NOTES)
+        .filter(type -> TwoCoins.isStrange(type, working.open(), working))
+        .forEach(type -> working.remark("\"" + type.words() + "\" is no name of this coin"));
   }
 
   private Identification settle(Working working) {

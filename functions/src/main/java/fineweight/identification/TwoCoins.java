@@ -41,7 +41,7 @@ final class TwoCoins {
       }
     }
     for (Clue<TypeName> type : clues.types()) {
-      if (isStrange(type, drawn.profiles(), working)) {
+      if (!type.value().implied().isEmpty() && isStrange(type, drawn.profiles(), working)) {
         List<Profile> others = pool.ofType(type.value(), drawn.profiles(), when);
         if (!others.isEmpty()) {
           named.add(type.words());
@@ -66,9 +66,8 @@ final class TwoCoins {
   }
 
   /** A type's name that fits no coin of the denomination and that no tell of the coin holds. */
-  private static boolean isStrange(Clue<TypeName> type, List<Profile> anyDate, Working working) {
+  static boolean isStrange(Clue<TypeName> type, List<Profile> anyDate, Working working) {
     return type.from() != FieldRole.NOTES
-        && !type.value().implied().isEmpty()
         && anyDate.stream().noneMatch(p -> p.hasType(type.value()))
         && working.open().stream().noneMatch(p -> isTold(p, type.words()));
   }

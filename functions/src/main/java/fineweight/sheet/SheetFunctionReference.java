@@ -12,6 +12,9 @@ public final class SheetFunctionReference {
       This page is made from the list of functions. The same names work in LibreOffice with the
       add-in installed, and in cells that the tool recalculates without an office.
 
+      To install the add-in: `unopkg add fineweight-calc.oxt`, then start the office anew. It needs
+      LibreOffice 7.4 or newer with Java 17 or newer.
+
       - Arguments are parted by semicolons here; your program may want commas.
       - Shares are written as spreadsheets hold them: `2%` or `0.02`.
       - Amounts of money are numbers without a currency: all in one formula are in the same one.
@@ -20,6 +23,7 @@ public final class SheetFunctionReference {
         back as `#N/A`, so that no sum takes it for zero.
       - Where words leave a coin open, the lowest figure comes back; `FINEWEIGHT.QUESTION` says what
         settles it.
+      - Give areas that end, such as A2:A500: a whole column is copied cell by cell.
       - Melt is no offer and no appraisal: a buyer pays less.
       """;
 

@@ -30,35 +30,38 @@ class SheetFunctionsProperties {
     return Arbitraries.of(SheetFunctions.all());
   }
 
+  private static Arbitrary<Argument> single() {
+    return Arbitraries.oneOf(
+        Arbitraries.of(
+                "1964 half dollar",
+                "1967 10 cents Canada",
+                "silver",
+                "XAU=2500; XAG=30",
+                "g",
+                "ozt",
+                "roll",
+                "$5 face",
+                "Ag 900; Cu 100",
+                "2%",
+                "",
+                "12.5 up to 1000; 9",
+                "us-half-1964-kennedy",
+                "copy",
+                "1 oz gold bar",
+                "999999999999999999 rolls")
+            .map(Argument.Text::new),
+        Arbitraries.strings().ofMaxLength(12).map(Argument.Text::new),
+        Arbitraries.bigDecimals()
+            .between(new BigDecimal("-1e12"), new BigDecimal("1e12"))
+            .map(Argument.Number::new),
+        Arbitraries.of("0", "1", "30", "0.02", "1e308", "-1e308", "1e-308", "1964")
+            .map(text -> new Argument.Number(new BigDecimal(text))),
+        Arbitraries.just(Argument.LEFT_OUT));
+  }
+
   @Provide
   Arbitrary<List<Argument>> calls() {
-    Arbitrary<Argument> single =
-        Arbitraries.oneOf(
-            Arbitraries.of(
-                    "1964 half dollar",
-                    "1967 10 cents Canada",
-                    "silver",
-                    "XAU=2500; XAG=30",
-                    "g",
-                    "ozt",
-                    "roll",
-                    "$5 face",
-                    "Ag 900; Cu 100",
-                    "2%",
-                    "",
-                    "12.5 up to 1000; 9",
-                    "us-half-1964-kennedy",
-                    "copy",
-                    "1 oz gold bar",
-                    "999999999999999999 rolls")
-                .map(Argument.Text::new),
-            Arbitraries.strings().ofMaxLength(12).map(Argument.Text::new),
-            Arbitraries.bigDecimals()
-                .between(new BigDecimal("-1e12"), new BigDecimal("1e12"))
-                .map(Argument.Number::new),
-            Arbitraries.of("0", "1", "30", "0.02", "1e308", "-1e308", "1e-308", "1964")
-                .map(text -> new Argument.Number(new BigDecimal(text))),
-            Arbitraries.just(Argument.LEFT_OUT));
+    Arbitrary<Argument> single = single();
     Arbitrary<Argument> area =
         single.list().ofSize(2).list().ofMinSize(1).ofMaxSize(3).map(Argument.Area::new);
     return Arbitraries.frequencyOf(

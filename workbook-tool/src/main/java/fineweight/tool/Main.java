@@ -3,8 +3,11 @@ package fineweight.tool;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.WorkbookRefusal;
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -30,8 +33,6 @@ public final class Main implements Runnable {
   }
 
   public static void main(String[] args) {
-    // The libraries' log has no reader here; without this it would say so on every run.
-    System.setProperty("slf4j.internal.verbosity", "ERROR");
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
     int code = run(args, Surroundings.real(out, err));
@@ -57,6 +58,10 @@ public final class Main implements Runnable {
         new CommandLine(new Main(surroundings))
             .addSubcommand(new RefreshCommand(surroundings))
             .addSubcommand(new ExplainCommand(surroundings))
+            .addSubcommand(
+                new AnswerCommand(
+                    surroundings,
+                    new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()))))
             .addSubcommand(new TakeOutCommand(surroundings))
             .addSubcommand(new RestoreCommand(surroundings))
             .addSubcommand(new TableCommand(surroundings))

@@ -50,7 +50,14 @@ final class Book {
   /** A row below the last; null is an empty cell, a text that begins with = a formula. */
   Book row(String name, Object... cells) {
     Sheet sheet = book.getSheet(name);
-    Row row = sheet.createRow(sheet.getPhysicalNumberOfRows() == 0 ? 0 : sheet.getLastRowNum() + 1);
+    return rowAt(name, sheet.getPhysicalNumberOfRows() == 0 ? 1 : sheet.getLastRowNum() + 2, cells);
+  }
+
+  /**
+   * @param number of the row, from 1
+   */
+  Book rowAt(String name, int number, Object... cells) {
+    Row row = book.getSheet(name).createRow(number - 1);
     for (int column = 0; column < cells.length; column++) {
       if (cells[column] != null) {
         set(row.createCell(column), cells[column]);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fineweight.sheet.cases.CaseFormula;
 import fineweight.sheet.cases.CaseFormula.Filled;
 import fineweight.sheet.cases.CaseFormula.Style;
+import fineweight.sheet.cases.CaseFormula.Syntax;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -31,7 +32,7 @@ class SheetFunctionPackTest {
   @CsvSource({"xlsx,TYPED", "xlsx,IN_CELLS", "xls,TYPED", "xls,IN_CELLS"})
   void everyCaseComesOutAsTheTableSaysAfterSavingAndOpening(String kind, Style style)
       throws IOException {
-    List<CaseFormula> cases = CaseFormula.all(style);
+    List<CaseFormula> cases = CaseFormula.all(style, Syntax.COMMAS);
     byte[] saved = saved(kind, cases);
     List<String> wrong = new ArrayList<>();
     try (Workbook workbook = WorkbookFactory.create(new ByteArrayInputStream(saved))) {

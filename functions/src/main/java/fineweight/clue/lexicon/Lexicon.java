@@ -22,6 +22,10 @@ public final class Lexicon {
   private final Map<String, BigDecimal> numbers = new HashMap<>();
   private final Set<String> commonWords = new HashSet<>();
   private final Set<String> singleWords = new HashSet<>();
+
+  /** Those that name something about the coin; a remark is never read into a slip. */
+  private final Set<String> coinWords = new HashSet<>();
+
   private Slips slips;
 
   private Lexicon() {}
@@ -71,7 +75,7 @@ public final class Lexicon {
       lexicon.addCurrency(row);
     }
     lexicon.singleWords.addAll(lexicon.numbers.keySet());
-    lexicon.slips = new Slips(lexicon.singleWords);
+    lexicon.slips = new Slips(lexicon.singleWords, lexicon.coinWords);
     return lexicon;
   }
 
@@ -92,6 +96,9 @@ public final class Lexicon {
     phrases.add(phrase, meaning);
     for (String word : Words.normal(phrase).split(" ")) {
       singleWords.add(word);
+      if (!(meaning instanceof Meaning.Mark)) {
+        coinWords.add(word);
+      }
     }
   }
 
@@ -146,6 +153,7 @@ public final class Lexicon {
     metals.add(phrase, meaning);
     for (String word : Words.normal(phrase).split(" ")) {
       singleWords.add(word);
+      coinWords.add(word);
     }
   }
 

@@ -21,9 +21,13 @@ public final class Slips {
   /** Known long words by each form that lacks one of their letters, and by themselves. */
   private final Map<String, Set<String>> byForm = new HashMap<>();
 
-  Slips(Set<String> words) {
-    this.known = Set.copyOf(words);
-    for (String word : words) {
+  /**
+   * @param known words that are right as they stand
+   * @param wanted words that a slip may have been made in
+   */
+  Slips(Set<String> known, Set<String> wanted) {
+    this.known = Set.copyOf(known);
+    for (String word : wanted) {
       if (isLong(word)) {
         byForm.computeIfAbsent(word, form -> new HashSet<>()).add(word);
         for (int i = 0; i < word.length(); i++) {

@@ -10,13 +10,19 @@ import fineweight.clue.word.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 
 /**
  * One field cut into words, with the phrases of the word lists found in it and a note of what has
  * been taken by a rule.
  */
 public final class Passage {
+  /** The few expressions that the rules use, compiled once. */
+  private static final Map<String, Pattern> PATTERNS = new ConcurrentHashMap<>();
+
   private final Field field;
   private final Lexicon lexicon;
   private final List<Word> words = new ArrayList<>();
@@ -105,7 +111,12 @@ public final class Passage {
 
   /** Whether the word at a place matches a regular expression; no word does outside. */
   public boolean matches(int place, String regex) {
-    return at(place).filter(word -> word.text().matches(regex)).isPresent();
+    return place >= 0
+        && place < words.size()
+        && PATTERNS
+            .computeIfAbsent(regex, Pattern::compile)
+            .matcher(words.get(place).text())
+            .matches();
   }
 
   /** The number that a word in letters names, such as half or five. */

@@ -6,9 +6,14 @@ import fineweight.clue.word.Phrases;
 import fineweight.clue.word.Word;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Finds the phrases of the word lists in a row of words. */
 final class Phrasing {
+  /** Remarks in whose phrases a metal is no metal: "silver jubilee", "German silver". */
+  private static final Set<String> MUTED =
+      Set.of("metal-name", "not-silver", "not-gold", "size-word");
+
   private final List<Word> words;
   private final Lexicon lexicon;
 
@@ -29,17 +34,18 @@ final class Phrasing {
     return hits;
   }
 
-  /** Names of metals and fineness, but for those in the name of an occasion ("silver jubilee"). */
+  /** Names of metals and fineness, but for those in names such as "silver jubilee". */
   List<Hit> metals(List<Hit> phrases) {
     boolean[] muted = muted(phrases);
     return longest(lexicon.metals()).stream().filter(hit -> !muted[hit.at()]).toList();
   }
 
-  /** The words that belong to the name of an occasion. */
+  /** The words in whose phrases a metal is no metal. */
   private boolean[] muted(List<Hit> phrases) {
     boolean[] muted = new boolean[words.size()];
     for (Hit hit : phrases) {
-      for (int i = hit.at(); i < hit.end() && hit.isMark("metal-name"); i++) {
+      boolean notMetal = MUTED.stream().anyMatch(hit::isMark);
+      for (int i = hit.at(); i < hit.end() && notMetal; i++) {
         muted[i] = true;
       }
     }

@@ -42,7 +42,7 @@ final class ConditionReader {
   private static void marks(Passage passage, List<Clue<String>> marks) {
     for (Hit hit : passage.hits()) {
       boolean negated = passage.isNegated(hit.at());
-      boolean origin = hit.isMark("set") && passage.matches(hit.at() - 1, "from|ex|aus|uit|du|da");
+      boolean origin = hit.isMark("set") && isOrigin(passage, hit.at());
       for (Meaning.Mark mark : hit.all(Meaning.Mark.class)) {
         if (origin) {
           passage.take(hit.at(), hit.end());
@@ -55,6 +55,16 @@ final class ConditionReader {
         }
       }
     }
+  }
+
+  /** "from a collector set" says where the coin was, not what the row is. */
+  private static boolean isOrigin(Passage passage, int at) {
+    for (int i = at - 1; i >= at - 3; i--) {
+      if (passage.matches(i, "from|ex|aus|uit|du|da")) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Optional<Clue<Integer>> grade(Passage passage) {

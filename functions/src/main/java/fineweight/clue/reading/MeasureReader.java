@@ -16,6 +16,8 @@ import java.util.Optional;
 
 /** Reads what was weighed and measured, and the size that the words name. */
 final class MeasureReader {
+  private static final BigDecimal HEAVIEST = new BigDecimal("1000");
+
   private final List<Passage> passages;
   private Optional<Clue<Mass>> mass = Optional.empty();
   private Optional<Clue<BigDecimal>> diameter = Optional.empty();
@@ -135,6 +137,7 @@ final class MeasureReader {
     }
     Amount before = found.get();
     String words = passage.raw(before.start(), hit.end());
+    before = withDecimalComma(passage, before, unit);
     boolean ounces = unit.equals("ounce");
     if (ounces && statedOunces.isEmpty()) {
       statedOunces = Optional.of(new Clue<>(before.value(), words, passage.role()));
@@ -151,5 +154,14 @@ final class MeasureReader {
           Optional.of(new Clue<>(Mass.of(before.value(), massUnit), words, passage.role()));
       passage.take(before.start(), hit.end());
     }
+  }
+
+  /** "27,215 g" are 27.215 grams: no piece weighs 27 kilograms. */
+  private static Amount withDecimalComma(Passage passage, Amount amount, String unit) {
+    String figures = passage.word(amount.end() - 1).text();
+    boolean heavy = unit.equals("gram") && amount.value().compareTo(HEAVIEST) > 0;
+    return heavy && figures.matches("\\d{1,2},\\d{3}")
+        ? new Amount(amount.value().movePointLeft(3), amount.start(), amount.end())
+        : amount;
   }
 }

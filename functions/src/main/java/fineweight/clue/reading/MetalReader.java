@@ -12,6 +12,7 @@ import fineweight.quantity.Fineness;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -22,6 +23,17 @@ final class MetalReader {
   private static final BigDecimal THOUSAND = new BigDecimal("1000");
   private static final Set<String> FINE_WORDS =
       Set.of("fine", "fein", "fin", "fino", "finesse", "fineness", "pure", "purity");
+
+  private static final Map<String, List<String>> DENIALS =
+      Map.of(
+          "not-silver",
+          List.of("Ag", "Au"),
+          "not-silver-said",
+          List.of("Ag"),
+          "not-gold-said",
+          List.of("Au"),
+          "base-said",
+          List.of("Ag", "Au"));
 
   private final List<Clue<String>> said = new ArrayList<>();
   private final List<Clue<String>> denied = new ArrayList<>();
@@ -47,6 +59,7 @@ final class MetalReader {
   }
 
   private void metals(Passage passage) {
+    passage.hits().forEach(hit -> disowned(passage, hit));
     for (Hit hit : passage.metalHits()) {
       hit.meaning(Meaning.FinenessName.class)
           .ifPresent(
@@ -59,12 +72,31 @@ final class MetalReader {
       if (metal.isPresent() && counts(passage, hit, metal.get())) {
         Clue<String> clue =
             new Clue<>(metal.get().metal(), passage.raw(hit.at(), hit.end()), passage.role());
-        boolean negated = passage.isNegated(hit.at());
+        boolean negated = isDenied(passage, hit);
         boolean doubted = passage.isSign(hit.end(), "?");
         if (!doubted) {
           (negated ? denied : said).add(clue);
         }
         passage.take(hit.at(), hit.end());
+      }
+    }
+  }
+
+  /** "not gold", and "not silver or gold". */
+  private static boolean isDenied(Passage passage, Hit hit) {
+    boolean goesOn = passage.matches(hit.at() - 1, "or|nor|oder|ou|noch|of|ni");
+    return passage.isNegated(hit.at())
+        || (goesOn && passage.isMetal(hit.at() - 2) && passage.isNegated(hit.at() - 2));
+  }
+
+  /** "base metal" and "German silver" deny silver, "not gold" gold. */
+  private void disowned(Passage passage, Hit hit) {
+    boolean negated = passage.isNegated(hit.at());
+    boolean doubted = passage.isSign(hit.end(), "?");
+    for (Map.Entry<String, List<String>> denial : DENIALS.entrySet()) {
+      if (hit.isMark(denial.getKey()) && !negated && !doubted) {
+        String words = passage.raw(hit.at(), hit.end());
+        denial.getValue().forEach(metal -> denied.add(new Clue<>(metal, words, passage.role())));
       }
     }
   }
@@ -101,6 +133,10 @@ final class MetalReader {
 
   /** Abbreviations and "or" count just behind the coin, a bar or a figure, and not in capitals. */
   private static boolean hasPlace(Passage passage, Hit hit) {
+    if (passage.word(hit.at()).is("or") && goesOnInWords(passage, hit.end())) {
+      // English: "paint or beads".
+      return false;
+    }
     boolean small = !passage.word(hit.at()).isCapitals() || passage.size() == 1;
     int before = passage.matches(hit.at() - 1, "de|d|en|di|in|aus|van") ? hit.at() - 1 : hit.at();
     boolean afterThing =
@@ -118,6 +154,10 @@ final class MetalReader {
         hit.at() > 0 && passage.isTaken(hit.at() - 1) && passage.role() != FieldRole.NOTES;
     boolean afterFigure = passage.matches(hit.at() - 1, "\\d{3,4}|0?[.,]\\d{2,4}");
     return small && (afterThing || afterTaken || afterFigure);
+  }
+
+  private static boolean goesOnInWords(Passage passage, int at) {
+    return passage.at(at).filter(Word::isLetters).isPresent();
   }
 
   private void finenessColumn(Passage passage) {

@@ -14,6 +14,8 @@ import java.util.Set;
 
 /** Reads the country. */
 final class PlaceReader {
+  private static final String HINT = "hint";
+
   private PlaceReader() {}
 
   static Optional<Clue<Issuers>> country(List<Passage> passages) {
@@ -43,6 +45,24 @@ final class PlaceReader {
         }
       }
     }
+    return hint(passages);
+  }
+
+  /** Where no country is named, its ruler or mint may be. */
+  private static Optional<Clue<Issuers>> hint(List<Passage> passages) {
+    for (Passage passage : passages) {
+      for (Hit hit : passage.hits()) {
+        for (Meaning.Country country : hit.all(Meaning.Country.class)) {
+          if (country.kind().equals(HINT)) {
+            return Optional.of(
+                new Clue<>(
+                    new Issuers(country.issuers(), HINT),
+                    passage.raw(hit.at(), hit.end()),
+                    passage.role()));
+          }
+        }
+      }
+    }
     return Optional.empty();
   }
 
@@ -55,6 +75,7 @@ final class PlaceReader {
       List<Meaning.Country> countries =
           hit.all(Meaning.Country.class).stream()
               .filter(country -> column || !country.columnOnly())
+              .filter(country -> !country.kind().equals(HINT))
               .toList();
       if (countries.isEmpty()) {
         continue;
@@ -72,10 +93,7 @@ final class PlaceReader {
       return Optional.empty();
     }
     return Optional.of(
-        new Clue<>(
-            new Issuers(List.copyOf(keys), keys.isEmpty() ? kind : ""),
-            String.join(", ", words),
-            passage.role()));
+        new Clue<>(new Issuers(List.copyOf(keys), kind), String.join(", ", words), passage.role()));
   }
 
   private static Set<String> narrowed(Set<String> before, Set<String> here) {

@@ -17,6 +17,10 @@ public final class MetalMatch {
 
   private static final Fineness HALF = Fineness.ofPerMille("500");
 
+  /** Metals of the middle of modern coins of silver or gold. */
+  private static final Set<Metal> BESIDE_SILVER =
+      EnumSet.of(Metal.NIOBIUM, Metal.TITANIUM, Metal.TANTALUM);
+
   private MetalMatch() {}
 
   public static boolean metal(CoinStandard standard, String said) {
@@ -36,7 +40,8 @@ public final class MetalMatch {
     if (said.equals("billon")) {
       return precious.filter(metal -> alloy.fineness(metal).get().compareTo(HALF) < 0).isPresent();
     }
-    return precious.isEmpty() && holdsBase(alloy, said, element);
+    boolean besideSilver = element.filter(BESIDE_SILVER::contains).isPresent();
+    return (precious.isEmpty() || besideSilver) && holdsBase(alloy, said, element);
   }
 
   private static boolean isOfTwoParts(CoinStandard standard) {

@@ -10,6 +10,7 @@ import fineweight.standard.CoinStandard;
 import fineweight.standard.Standards;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,8 +23,9 @@ public final class Pool {
   /** Gold coins were withdrawn from use by then nearly everywhere. */
   private static final int LAST_GOLD_IN_USE = 1933;
 
-  private final Map<String, List<Profile>> byCountry = new LinkedHashMap<>();
-  private final List<Profile> all = new ArrayList<>();
+  private final Map<String, Shelf> byCountry = new LinkedHashMap<>();
+  private final Shelf all = new Shelf();
+  private final Shelf none = new Shelf();
   private final String home;
 
   public Pool(Standards standards, Lexicon lexicon, String home) {
@@ -31,9 +33,7 @@ public final class Pool {
     for (CoinStandard standard : standards.all()) {
       Profile profile = new Profile(standard, lexicon);
       all.add(profile);
-      byCountry
-          .computeIfAbsent(standard.issue().country(), unused -> new ArrayList<>())
-          .add(profile);
+      byCountry.computeIfAbsent(standard.issue().country(), unused -> new Shelf()).add(profile);
     }
   }
 
@@ -60,30 +60,25 @@ public final class Pool {
    */
   public Drawn draw(Clues clues, When when) {
     if (clues.country().isPresent() && !clues.country().get().value().keys().isEmpty()) {
-      List<Profile> said = new ArrayList<>();
-      clues
-          .country()
-          .get()
-          .value()
-          .keys()
-          .forEach(key -> said.addAll(byCountry.getOrDefault(key, List.of())));
-      return Drawn.of(fitting(said, clues, when), false);
+      Fitting fit = fitting(shelves(clues.country().get().value().keys()), clues, when);
+      boolean hint = clues.country().get().value().kind().equals("hint");
+      if (!hint || fit.profiles().stream().anyMatch(when::meets)) {
+        return Drawn.of(fit, false);
+      }
     }
     Set<String> bound = boundCountries(clues);
     if (bound.isEmpty() || bound.contains(home)) {
-      Fitting here = fitting(byCountry.getOrDefault(home, List.of()), clues, when);
+      Fitting here = fitting(shelves(List.of(home)), clues, when);
       if (here.profiles().stream().anyMatch(when::meets)) {
         return Drawn.of(here, true);
       }
     }
-    List<Profile> elsewhere = all;
-    if (!bound.isEmpty()) {
-      elsewhere = new ArrayList<>();
-      for (String key : bound) {
-        elsewhere.addAll(byCountry.getOrDefault(key, List.of()));
-      }
-    }
+    List<Shelf> elsewhere = bound.isEmpty() ? List.of(all) : shelves(bound);
     return Drawn.of(fitting(elsewhere, clues, when), false);
+  }
+
+  private List<Shelf> shelves(Collection<String> countries) {
+    return countries.stream().map(key -> byCountry.getOrDefault(key, none)).toList();
   }
 
   /** Whether a coin of such a denomination was struck at that date. */
@@ -97,7 +92,7 @@ public final class Pool {
         .map(profile -> profile.standard().issue().country())
         .distinct()
         .filter(country -> type.countries().isEmpty() || type.countries().contains(country))
-        .flatMap(country -> byCountry.getOrDefault(country, List.of()).stream())
+        .flatMap(country -> byCountry.getOrDefault(country, none).profiles().stream())
         .filter(profile -> when.meets(profile) && profile.hasType(type))
         .filter(profile -> profile.hasFace(type.implied()) && profile.ounces().isEmpty())
         .filter(profile -> profile.standard().distinction().onlyIf().isEmpty())
@@ -116,8 +111,8 @@ public final class Pool {
     return bound;
   }
 
-  private static Fitting fitting(List<Profile> profiles, Clues clues, When when) {
-    Fitting byFace = byFace(profiles, clues);
+  private static Fitting fitting(List<Shelf> shelves, Clues clues, When when) {
+    Fitting byFace = byFace(shelves, clues);
     List<Profile> fit = withoutLateGold(byFace.profiles(), clues, when);
     Optional<BigDecimal> ounces = clues.physical().measures().statedOunces().map(Clue::value);
     if (ounces.isPresent()) {
@@ -125,9 +120,25 @@ public final class Pool {
           fit.stream()
               .filter(p -> p.ounces().filter(size -> size.compareTo(ounces.get()) == 0).isPresent())
               .toList();
-      fit = sized.isEmpty() ? fit : sized;
+      if (sized.isEmpty()) {
+        // "1 oz American Eagle": the ounces name the coin, not the ten dollars of an old eagle.
+        List<Profile> bySize = bySize(everything(shelves), ounces.get(), when);
+        boolean named =
+            clues.types().stream()
+                .anyMatch(type -> bySize.stream().anyMatch(p -> p.hasType(type.value())));
+        boolean instead = named || fit.stream().noneMatch(when::meets);
+        return new Fitting(instead && !bySize.isEmpty() ? bySize : fit, false);
+      }
+      fit = sized;
     }
     return new Fitting(fit, byFace.namesSeveral());
+  }
+
+  private static List<Profile> bySize(List<Profile> profiles, BigDecimal ounces, When when) {
+    return profiles.stream()
+        .filter(p -> p.ounces().filter(size -> size.compareTo(ounces) == 0).isPresent())
+        .filter(when::meets)
+        .toList();
   }
 
   /**
@@ -145,19 +156,22 @@ public final class Pool {
     return called ? fit.stream().filter(p -> p.isCalled(wanted) || !p.isGold()).toList() : fit;
   }
 
-  private static Fitting byFace(List<Profile> profiles, Clues clues) {
+  private static List<Profile> everything(List<Shelf> shelves) {
+    return shelves.stream().flatMap(shelf -> shelf.profiles().stream()).toList();
+  }
+
+  private static Fitting byFace(List<Shelf> shelves, Clues clues) {
     List<List<Face>> wanted = new ArrayList<>();
     clues.denominations().forEach(clue -> wanted.add(clue.value().faces()));
     if (wanted.isEmpty()) {
-      return new Fitting(byTypeAlone(profiles, clues), false);
+      return new Fitting(byTypeAlone(everything(shelves), clues), false);
     }
-    List<Profile> every =
-        profiles.stream().filter(p -> wanted.stream().allMatch(p::hasFace)).toList();
+    List<Face> either = wanted.stream().flatMap(List::stream).distinct().toList();
+    List<Profile> any = shelves.stream().flatMap(shelf -> shelf.withAny(either).stream()).toList();
+    List<Profile> every = any.stream().filter(p -> wanted.stream().allMatch(p::hasFace)).toList();
     if (!every.isEmpty()) {
       return new Fitting(every, false);
     }
-    List<Profile> any =
-        profiles.stream().filter(p -> wanted.stream().anyMatch(p::hasFace)).toList();
     long named =
         wanted.stream().filter(faces -> any.stream().anyMatch(p -> p.hasFace(faces))).count();
     return new Fitting(any, named > 1);

@@ -136,6 +136,10 @@ public final class Profile {
     return standard;
   }
 
+  Set<Face> faces() {
+    return faces;
+  }
+
   public boolean hasFace(List<Face> wanted) {
     return wanted.stream().anyMatch(faces::contains);
   }

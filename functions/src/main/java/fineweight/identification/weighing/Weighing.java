@@ -47,6 +47,7 @@ public final class Weighing {
     MetalWeighing.weigh(clues, working);
     weighing.tells();
     MeasureWeighing.weigh(clues.physical().measures(), working);
+    ScaleRemarks.add(clues.physical().measures(), when, working);
     MarkRemarks.add(clues, working);
   }
 
@@ -151,7 +152,21 @@ public final class Weighing {
   private boolean isPointedAt(Profile bullion) {
     return clues.physical().measures().statedOunces().isPresent()
         || clues.types().stream().anyMatch(type -> bullion.hasType(type.value()))
-        || bullion.isNamedIn(said, when);
+        || bullion.isNamedIn(said, when)
+        || isPlainGold(bullion);
+  }
+
+  /** "1986 $5 gold" and no word about an occasion: the bullion coin bears that face value too. */
+  private boolean isPlainGold(Profile bullion) {
+    boolean occasion =
+        clues.condition().mark("design").isPresent()
+            || clues.condition().mark("commemorative").isPresent();
+    return bullion.isGold()
+        && !occasion
+        && clues.types().isEmpty()
+        && clues.mint().isEmpty()
+        && clues.wording().leftOver().isEmpty()
+        && clues.physical().metal().said().stream().anyMatch(clue -> clue.value().equals("Au"));
   }
 
   private void typeNames() {

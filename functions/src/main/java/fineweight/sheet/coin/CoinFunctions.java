@@ -31,57 +31,78 @@ public final class CoinFunctions {
 
   /** The functions in the order of the reference. */
   public static List<SheetFunction> all() {
-    return List.of(
-        about(
-            "standard",
-            "The standard that a coin was struck to.",
-            "\"1964 half dollar\"",
-            "the id of the standard; several ids parted by \" or \" where the words leave it open",
-            NOT_KNOWN_TEXT,
-            ofWords(CoinFunctions::standards)),
-        about(
-            "state",
-            "How far a coin is known.",
-            "\"1964 half dollar\"",
-            "valued, several, not known, or nothing to value",
-            "an empty text for an empty cell",
-            ofCoin(coin -> Outcome.text(word(coin.state())))),
-        about(
-            "metal",
-            "The metal of a coin.",
-            "\"1964 half dollar\"",
-            "the metals in words; with \" or \" between where the words leave it open",
-            NOT_KNOWN_TEXT,
-            ofWords(coin -> distinct(coin.possible().stream().map(Figures::metal).toList()))),
-        about(
-            "fineness",
-            "The fineness of a coin: the parts per thousand of its main precious metal.",
-            "\"1964 half dollar\"",
-            "parts per thousand, 0 to 1000; 0 without a precious metal",
-            NOT_KNOWN_NUMBER,
-            ofCoin(coin -> least(coin, CoinFunctions::fineness))),
-        about(
-            "grossMass",
-            "The whole mass of one piece as struck.",
-            "\"1964 half dollar\"",
-            "grams",
-            NOT_KNOWN_NUMBER + "; #N/A where the catalogue knows no mass",
-            ofCoin(coin -> least(coin, CoinFunctions::gross))),
-        about(
-            "question",
-            "What must be looked at to settle what a coin is.",
-            "\"1967 10 cents Canada\"",
-            "the question where several coins are possible, the reason where none is known, an empty"
-                + " text where nothing is open",
-            "an empty text",
-            ofCoin(coin -> Outcome.text(coin.remark()))),
-        about(
-            "citation",
-            "The text that the figures of a coin rest on.",
-            "\"1964 half dollar\"",
-            "place and title of the sources, and how well they support the figures",
-            NOT_KNOWN_TEXT,
-            ofWords(CoinFunctions::citations)));
+    return List.of(standard(), state(), metal(), fineness(), grossMass(), question(), citation());
+  }
+
+  private static SheetFunction standard() {
+    return about(
+        "standard",
+        "The standard that a coin was struck to.",
+        "\"1964 half dollar\"",
+        "the id of the standard; several ids parted by \" or \" where the words leave it open",
+        NOT_KNOWN_TEXT,
+        ofWords(CoinFunctions::standards));
+  }
+
+  private static SheetFunction state() {
+    return about(
+        "state",
+        "How far a coin is known.",
+        "\"1964 half dollar\"",
+        "valued, several, not known, or nothing to value",
+        "an empty text for an empty cell",
+        ofCoin(coin -> Outcome.text(word(coin.state()))));
+  }
+
+  private static SheetFunction metal() {
+    return about(
+        "metal",
+        "The metal of a coin.",
+        "\"1964 half dollar\"",
+        "the metals in words; with \" or \" between where the words leave it open",
+        NOT_KNOWN_TEXT,
+        ofWords(coin -> distinct(coin.possible().stream().map(Figures::metal).toList())));
+  }
+
+  private static SheetFunction fineness() {
+    return about(
+        "fineness",
+        "The fineness of a coin: the parts per thousand of its main precious metal.",
+        "\"1964 half dollar\"",
+        "parts per thousand, 0 to 1000; 0 without a precious metal",
+        NOT_KNOWN_NUMBER,
+        ofCoin(coin -> least(coin, CoinFunctions::fineness)));
+  }
+
+  private static SheetFunction grossMass() {
+    return about(
+        "grossMass",
+        "The whole mass of one piece as struck.",
+        "\"1964 half dollar\"",
+        "grams",
+        NOT_KNOWN_NUMBER + "; #N/A where the catalogue knows no mass",
+        ofCoin(coin -> least(coin, CoinFunctions::gross)));
+  }
+
+  private static SheetFunction question() {
+    return about(
+        "question",
+        "What must be looked at to settle what a coin is.",
+        "\"1967 10 cents Canada\"",
+        "the question where several coins are possible, the reason where none is known, an empty"
+            + " text where nothing is open",
+        "an empty text",
+        ofCoin(coin -> Outcome.text(coin.remark())));
+  }
+
+  private static SheetFunction citation() {
+    return about(
+        "citation",
+        "The text that the figures of a coin rest on.",
+        "\"1964 half dollar\"",
+        "place and title of the sources, and how well they support the figures",
+        NOT_KNOWN_TEXT,
+        ofWords(CoinFunctions::citations));
   }
 
   private static SheetFunction about(

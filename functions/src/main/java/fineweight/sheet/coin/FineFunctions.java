@@ -39,43 +39,55 @@ public final class FineFunctions {
 
   /** The functions in the order of the reference. */
   public static List<SheetFunction> all() {
-    return List.of(
-        new SheetFunction(
-            "fineMass",
-            parameters(Coins.COIN),
-            new Texts(
-                "The mass of one metal in a coin, or in several alike.",
-                "FINEWEIGHT.FINEMASS(\"1964 half dollar\"; \"silver\"; 20)",
-                "grams, not rounded",
-                MISSES),
-            given -> one(given, Coin::leastGrams)),
-        new SheetFunction(
-            "fineOunces",
-            parameters(Coins.COIN),
-            new Texts(
-                "The fine troy ounces of one metal in a coin, or in several alike.",
-                "FINEWEIGHT.FINEOUNCES(\"1964 half dollar\"; \"silver\"; 20)",
-                "troy ounces, not rounded",
-                MISSES),
-            given -> one(given, Coin::leastOunces)),
-        new SheetFunction(
-            "fineOuncesList",
-            List.of(COINS, MetalArgument.METAL, PIECES_OF_ROWS),
-            new Texts(
-                "The fine troy ounces of one metal in every row of a list, by one matrix formula.",
-                "FINEWEIGHT.FINEOUNCESLIST(A2:A500; \"silver\"; B2:B500)",
-                "a column of troy ounces, one for each row, blank for a blank row",
-                MISSES),
-            FineFunctions::list),
-        new SheetFunction(
-            "pieces",
-            pieceParameters(),
-            new Texts(
-                "The number of pieces that a quantity in words stands for.",
-                "FINEWEIGHT.PIECES(\"$5 face\"; \"1964 quarter\")",
-                "a whole number",
-                "the reason in words where the number is not known"),
-            FineFunctions::pieces));
+    return List.of(fineMass(), fineOunces(), fineOuncesList(), pieces());
+  }
+
+  private static SheetFunction fineMass() {
+    return new SheetFunction(
+        "fineMass",
+        parameters(Coins.COIN),
+        new Texts(
+            "The mass of one metal in a coin, or in several alike.",
+            "FINEWEIGHT.FINEMASS(\"1964 half dollar\"; \"silver\"; 20)",
+            "grams, not rounded",
+            MISSES),
+        given -> one(given, Coin::leastGrams));
+  }
+
+  private static SheetFunction fineOunces() {
+    return new SheetFunction(
+        "fineOunces",
+        parameters(Coins.COIN),
+        new Texts(
+            "The fine troy ounces of one metal in a coin, or in several alike.",
+            "FINEWEIGHT.FINEOUNCES(\"1964 half dollar\"; \"silver\"; 20)",
+            "troy ounces, not rounded",
+            MISSES),
+        given -> one(given, Coin::leastOunces));
+  }
+
+  private static SheetFunction fineOuncesList() {
+    return new SheetFunction(
+        "fineOuncesList",
+        List.of(COINS, MetalArgument.METAL, PIECES_OF_ROWS),
+        new Texts(
+            "The fine troy ounces of one metal in every row of a list, by one matrix formula.",
+            "FINEWEIGHT.FINEOUNCESLIST(A2:A500; \"silver\"; B2:B500)",
+            "a column of troy ounces, one for each row, blank for a blank row",
+            MISSES),
+        FineFunctions::list);
+  }
+
+  private static SheetFunction pieces() {
+    return new SheetFunction(
+        "pieces",
+        pieceParameters(),
+        new Texts(
+            "The number of pieces that a quantity in words stands for.",
+            "FINEWEIGHT.PIECES(\"$5 face\"; \"1964 quarter\")",
+            "a whole number",
+            "the reason in words where the number is not known"),
+        FineFunctions::pieces);
   }
 
   private static List<Parameter> parameters(Parameter first) {

@@ -37,6 +37,11 @@ public final class MeasureFunctions {
 
   /** The functions in the order of the reference. */
   public static List<SheetFunction> all() {
+    return List.of(massCheck(), density(), conversion());
+  }
+
+  private static SheetFunction massCheck() {
+
     List<Parameter> check =
         new ArrayList<>(
             List.of(
@@ -48,40 +53,44 @@ public final class MeasureFunctions {
                     "How far the mint might miss the standard, plus and minus; known for coins of"
                         + " the United States from 1837 on")));
     check.addAll(Coins.PARTS);
-    return List.of(
-        new SheetFunction(
-            "massCheck",
-            check,
-            new Texts(
-                "What a scale says about a coin.",
-                "FINEWEIGHT.MASSCHECK(\"1964 half dollar\"; 12.31)",
-                "as struck; light by so many per cent, as wear explains or more; or too heavy; with"
-                    + " the figures",
-                "\"not known: \" and why"),
-            MeasureFunctions::massCheck),
-        new SheetFunction(
-            "density",
-            List.of(
-                Parameter.needed("alloy", "", "The alloy in parts per thousand: Ag 900; Cu 100")),
-            new Texts(
-                "The density of an alloy if its metals keep their volumes, for the water test.",
-                "FINEWEIGHT.DENSITY(\"Ag 900; Cu 100\")",
-                "grams for one cubic centimetre, not rounded",
-                "#N/A where the parts do not add up to 1000 or their split is not known; a text"
-                    + " where the alloy cannot be read"),
-            MeasureFunctions::density),
-        new SheetFunction(
-            "conversion",
-            List.of(
-                Parameter.needed("amount", "", "The amount in the first unit, zero or more"),
-                Parameter.needed("from", "", "Its unit: " + UNITS),
-                Parameter.needed("to", "", "The unit wanted")),
-            new Texts(
-                "A mass in another unit.",
-                "FINEWEIGHT.CONVERSION(412.5; \"gr\"; \"g\")",
-                "the amount in the unit wanted, not rounded",
-                "a text where a unit is not known or the amount is negative"),
-            MeasureFunctions::conversion));
+    return new SheetFunction(
+        "massCheck",
+        check,
+        new Texts(
+            "What a scale says about a coin.",
+            "FINEWEIGHT.MASSCHECK(\"1964 half dollar\"; 12.31)",
+            "as struck; light by so many per cent, as wear explains or more; or too heavy; with"
+                + " the figures",
+            "\"not known: \" and why"),
+        MeasureFunctions::massCheck);
+  }
+
+  private static SheetFunction density() {
+    return new SheetFunction(
+        "density",
+        List.of(Parameter.needed("alloy", "", "The alloy in parts per thousand: Ag 900; Cu 100")),
+        new Texts(
+            "The density of an alloy if its metals keep their volumes, for the water test.",
+            "FINEWEIGHT.DENSITY(\"Ag 900; Cu 100\")",
+            "grams for one cubic centimetre, not rounded",
+            "#N/A where the parts do not add up to 1000 or their split is not known; a text"
+                + " where the alloy cannot be read"),
+        MeasureFunctions::density);
+  }
+
+  private static SheetFunction conversion() {
+    return new SheetFunction(
+        "conversion",
+        List.of(
+            Parameter.needed("amount", "", "The amount in the first unit, zero or more"),
+            Parameter.needed("from", "", "Its unit: " + UNITS),
+            Parameter.needed("to", "", "The unit wanted")),
+        new Texts(
+            "A mass in another unit.",
+            "FINEWEIGHT.CONVERSION(412.5; \"gr\"; \"g\")",
+            "the amount in the unit wanted, not rounded",
+            "a text where a unit is not known or the amount is negative"),
+        MeasureFunctions::conversion);
   }
 
   private static Outcome massCheck(Given given) {

@@ -34,67 +34,80 @@ public final class LotFunctions {
   private static final Parameter COST =
       Parameter.needed("cost", "money", "What the whole lot cost, all fees and postage included");
 
+  private static final List<Parameter> OF_ROWS =
+      List.of(
+          FineFunctions.COINS,
+          SpotArgument.SPOT,
+          FineFunctions.PIECES_OF_ROWS,
+          Terms.WEAR,
+          Terms.PAYOUT);
+
   private LotFunctions() {}
 
   /** The functions in the order of the reference. */
   public static List<SheetFunction> all() {
-    List<Parameter> ofRows =
+    return List.of(lotTotal(), lotRange(), costShares(), breakEven());
+  }
+
+  private static SheetFunction lotTotal() {
+    return new SheetFunction(
+        "lotTotal",
+        OF_ROWS,
+        new Texts(
+            "The metal of all rows of a lot at spot.",
+            "FINEWEIGHT.LOTTOTAL(A2:A40; \"XAU=2500; XAG=30\"; B2:B40)",
+            "money: the sum of the rounded rows, the lowest of every open row",
+            "rows that are not known count nothing: see FINEWEIGHT.LOTRANGE"),
+        given -> lot(given).map(Lot::total).orElse(Outcome.BLANK));
+  }
+
+  private static SheetFunction lotRange() {
+    return new SheetFunction(
+        "lotRange",
+        OF_ROWS,
+        new Texts(
+            "The same total in words, with what is open.",
+            "FINEWEIGHT.LOTRANGE(A2:A40; \"XAU=2500; XAG=30\"; B2:B40)",
+            "one figure, or at least, at most, and how many rows are open or not known",
+            "a text where a price is missing"),
+        given -> lot(given).map(Lot::words).orElse(Outcome.BLANK));
+  }
+
+  private static SheetFunction costShares() {
+    return new SheetFunction(
+        "costShares",
         List.of(
+            COST,
+            Parameter.needed("worths", "money", "A column with the worth of each row"),
+            Parameter.optional(
+                "pieces", "", "A column with the pieces of each row, for a lot without worth")),
+        new Texts(
+            "The cost of a lot shared over its rows by relative worth, by one matrix formula.",
+            "FINEWEIGHT.COSTSHARES(500; D2:D40)",
+            "a column of money that adds up to the cost exactly; equal shares by piece where no"
+                + " row has a worth",
+            "a text where a worth or the cost is negative or no number"),
+        LotFunctions::shares);
+  }
+
+  private static SheetFunction breakEven() {
+    return new SheetFunction(
+        "breakEven",
+        List.of(
+            COST,
             FineFunctions.COINS,
-            SpotArgument.SPOT,
+            MetalArgument.METAL,
             FineFunctions.PIECES_OF_ROWS,
             Terms.WEAR,
-            Terms.PAYOUT);
-    return List.of(
-        new SheetFunction(
-            "lotTotal",
-            ofRows,
-            new Texts(
-                "The metal of all rows of a lot at spot.",
-                "FINEWEIGHT.LOTTOTAL(A2:A40; \"XAU=2500; XAG=30\"; B2:B40)",
-                "money: the sum of the rounded rows, the lowest of every open row",
-                "rows that are not known count nothing: see FINEWEIGHT.LOTRANGE"),
-            given -> lot(given).map(Lot::total).orElse(Outcome.BLANK)),
-        new SheetFunction(
-            "lotRange",
-            ofRows,
-            new Texts(
-                "The same total in words, with what is open.",
-                "FINEWEIGHT.LOTRANGE(A2:A40; \"XAU=2500; XAG=30\"; B2:B40)",
-                "one figure, or at least, at most, and how many rows are open or not known",
-                "a text where a price is missing"),
-            given -> lot(given).map(Lot::words).orElse(Outcome.BLANK)),
-        new SheetFunction(
-            "costShares",
-            List.of(
-                COST,
-                Parameter.needed("worths", "money", "A column with the worth of each row"),
-                Parameter.optional(
-                    "pieces", "", "A column with the pieces of each row, for a lot without worth")),
-            new Texts(
-                "The cost of a lot shared over its rows by relative worth, by one matrix formula.",
-                "FINEWEIGHT.COSTSHARES(500; D2:D40)",
-                "a column of money that adds up to the cost exactly; equal shares by piece where no"
-                    + " row has a worth",
-                "a text where a worth or the cost is negative or no number"),
-            LotFunctions::shares),
-        new SheetFunction(
-            "breakEven",
-            List.of(
-                COST,
-                FineFunctions.COINS,
-                MetalArgument.METAL,
-                FineFunctions.PIECES_OF_ROWS,
-                Terms.WEAR,
-                Terms.PAYOUT,
-                Parameter.optional(
-                    "others", "money", "The prices of other metals in the lot, as XAU=2500")),
-            new Texts(
-                "The spot price of one metal at which a lot is worth what it cost.",
-                "FINEWEIGHT.BREAKEVEN(500; A2:A40; \"silver\"; B2:B40; 2%; 90%)",
-                "money for one troy ounce, with the lowest of every open row",
-                "a text where no price, or any price, makes the lot worth its cost"),
-            LotFunctions::breakEven));
+            Terms.PAYOUT,
+            Parameter.optional(
+                "others", "money", "The prices of other metals in the lot, as XAU=2500")),
+        new Texts(
+            "The spot price of one metal at which a lot is worth what it cost.",
+            "FINEWEIGHT.BREAKEVEN(500; A2:A40; \"silver\"; B2:B40; 2%; 90%)",
+            "money for one troy ounce, with the lowest of every open row",
+            "a text where no price, or any price, makes the lot worth its cost"),
+        LotFunctions::breakEven);
   }
 
   /** The rows that are known, and how many are not. */

@@ -35,36 +35,45 @@ public final class WorthFunctions {
 
   /** The functions in the order of the reference. */
   public static List<SheetFunction> all() {
-    return List.of(
-        new SheetFunction(
-            "melt",
-            parameters(List.of()),
-            new Texts(
-                "The metal of a coin, or of several alike, at a spot price.",
-                "FINEWEIGHT.MELT(\"1964 half dollar\"; 30; 20; 2%; 95%)",
-                "money, rounded half up to two places; 0 without a priced metal",
-                MISSES),
-            given -> one(given, WorthFunctions::worth)),
-        new SheetFunction(
-            "worth",
-            parameters(List.of(FACE, OWN_PRICE)),
-            new Texts(
-                "What a coin, or several alike, are worth: your own price, else the higher of metal"
-                    + " and face value.",
-                "FINEWEIGHT.WORTH(\"1964 half dollar\"; 30; 20; 2%; 95%; 0.50)",
-                "money, rounded half up to two places",
-                MISSES),
-            given -> one(given, WorthFunctions::worth)),
-        new SheetFunction(
-            "worthBasis",
-            parameters(List.of(FACE, OWN_PRICE)),
-            new Texts(
-                "What the worth of a coin rests on.",
-                "FINEWEIGHT.WORTHBASIS(\"1964 half dollar\"; 30; 20; 2%; 95%; 0.50)",
-                "your figure, metal, face value, or nothing; with \", the lowest of several\" where"
-                    + " the coin is open",
-                MISSES),
-            given -> one(given, WorthFunctions::basis)));
+    return List.of(melt(), worth(), worthBasis());
+  }
+
+  private static SheetFunction melt() {
+    return new SheetFunction(
+        "melt",
+        parameters(List.of()),
+        new Texts(
+            "The metal of a coin, or of several alike, at a spot price.",
+            "FINEWEIGHT.MELT(\"1964 half dollar\"; 30; 20; 2%; 95%)",
+            "money, rounded half up to two places; 0 without a priced metal",
+            MISSES),
+        given -> one(given, WorthFunctions::worth));
+  }
+
+  private static SheetFunction worth() {
+    return new SheetFunction(
+        "worth",
+        parameters(List.of(FACE, OWN_PRICE)),
+        new Texts(
+            "What a coin, or several alike, are worth: your own price, else the higher of metal"
+                + " and face value.",
+            "FINEWEIGHT.WORTH(\"1964 half dollar\"; 30; 20; 2%; 95%; 0.50)",
+            "money, rounded half up to two places",
+            MISSES),
+        given -> one(given, WorthFunctions::worth));
+  }
+
+  private static SheetFunction worthBasis() {
+    return new SheetFunction(
+        "worthBasis",
+        parameters(List.of(FACE, OWN_PRICE)),
+        new Texts(
+            "What the worth of a coin rests on.",
+            "FINEWEIGHT.WORTHBASIS(\"1964 half dollar\"; 30; 20; 2%; 95%; 0.50)",
+            "your figure, metal, face value, or nothing; with \", the lowest of several\" where"
+                + " the coin is open",
+            MISSES),
+        given -> one(given, WorthFunctions::basis));
   }
 
   private static List<Parameter> parameters(List<Parameter> extra) {

@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param one the case
  * @param row of the formula, from 0
- * @param formula with commas, without the equals sign
+ * @param formula without the equals sign
  * @param filled the cells that the formula refers to
  */
 public record CaseFormula(SheetCase one, int row, String formula, List<Filled> filled) {
@@ -20,6 +20,26 @@ public record CaseFormula(SheetCase one, int row, String formula, List<Filled> f
 
   /** The columns of one argument. */
   private static final int COLUMNS = 3;
+
+  /** How formulas are written. */
+  public enum Syntax {
+    /** Commas and plain cell names. */
+    COMMAS(",", "", "", ":"),
+    /** OpenFormula as an .ods holds it: semicolons, and cell names in brackets after a point. */
+    OPEN_FORMULA(";", "[.", "]", ":.");
+
+    private final String separator;
+    private final String before;
+    private final String after;
+    private final String through;
+
+    Syntax(String separator, String before, String after, String through) {
+      this.separator = separator;
+      this.before = before;
+      this.after = after;
+      this.through = through;
+    }
+  }
 
   /** Where single arguments stand. */
   public enum Style {
@@ -38,15 +58,15 @@ public record CaseFormula(SheetCase one, int row, String formula, List<Filled> f
   public record Filled(int row, int column, CaseCell cell) {}
 
   /** The formulas of the whole table. */
-  public static List<CaseFormula> all(Style style) {
+  public static List<CaseFormula> all(Style style, Syntax syntax) {
     List<CaseFormula> formulas = new ArrayList<>();
     for (SheetCase one : SheetCase.all()) {
-      formulas.add(of(one, formulas.size() * ROWS, style));
+      formulas.add(of(one, formulas.size() * ROWS, style, syntax));
     }
     return formulas;
   }
 
-  private static CaseFormula of(SheetCase one, int row, Style style) {
+  private static CaseFormula of(SheetCase one, int row, Style style, Syntax syntax) {
     List<String> texts = new ArrayList<>();
     List<Filled> filled = new ArrayList<>();
     int column = FIRST_COLUMN;
@@ -58,12 +78,13 @@ public record CaseFormula(SheetCase one, int row, String formula, List<Filled> f
       } else if (typed && kind != CaseCell.Kind.BLANK) {
         texts.add(literal(argument.cell()));
       } else {
-        texts.add(reference(argument, row, column));
+        texts.add(reference(argument, row, column, syntax));
         fill(argument, row, column, filled);
       }
       column += COLUMNS;
     }
-    return new CaseFormula(one, row, one.function() + "(" + String.join(",", texts) + ")", filled);
+    return new CaseFormula(
+        one, row, one.function() + "(" + String.join(syntax.separator, texts) + ")", filled);
   }
 
   private static String literal(CaseCell cell) {
@@ -72,11 +93,13 @@ public record CaseFormula(SheetCase one, int row, String formula, List<Filled> f
         : cell.text();
   }
 
-  private static String reference(CaseArgument argument, int row, int column) {
-    String first = name(row, column);
+  private static String reference(CaseArgument argument, int row, int column, Syntax syntax) {
+    String first = syntax.before + name(row, column);
     int height = argument.rows().size();
     int width = argument.rows().get(0).size();
-    return height * width == 1 ? first : first + ":" + name(row + height - 1, column + width - 1);
+    String last =
+        height * width == 1 ? "" : syntax.through + name(row + height - 1, column + width - 1);
+    return first + last + syntax.after;
   }
 
   private static void fill(CaseArgument argument, int row, int column, List<Filled> filled) {

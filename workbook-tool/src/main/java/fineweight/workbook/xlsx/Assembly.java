@@ -89,12 +89,7 @@ final class Assembly {
   }
 
   private void addSheet(DraftRun draft) {
-    String folder = folder();
-    int number = 1;
-    while (!taken.add((folder + "worksheets/sheet" + number + ".xml").toLowerCase(Locale.ROOT))) {
-      number++;
-    }
-    String part = folder + "worksheets/sheet" + number + ".xml";
+    String part = free("worksheets/sheet", 1);
     put(part, draft.bytes());
     types.add(part, ContentTypes.WORKSHEET);
     String relation = relationships.add("worksheet", part);
@@ -102,8 +97,15 @@ final class Assembly {
     formulasMoved = true;
   }
 
-  private String folder() {
-    return source.workbookPart().substring(0, source.workbookPart().lastIndexOf('/') + 1);
+  /**
+   * A name beside the workbook's part that no part has yet, whether the workbook knows it or not.
+   *
+   * @param number the first to try; 0 is not written
+   */
+  private String free(String name, int number) {
+    String folder = source.workbookPart().substring(0, source.workbookPart().lastIndexOf('/') + 1);
+    String part = folder + name + (number == 0 ? "" : number) + ".xml";
+    return taken.add(part.toLowerCase(Locale.ROOT)) ? part : free(name, number + 1);
   }
 
   private void takeOut(OpenedSheet sheet) {
@@ -123,7 +125,7 @@ final class Assembly {
   private void styles() {
     byte[] changed = run.styles().changed();
     if (changed != null && source.stylesPart() == null) {
-      String part = folder() + "styles.xml";
+      String part = free("styles", 0);
       types.add(part, ContentTypes.STYLES);
       relationships.add("styles", part);
       put(part, changed);

@@ -10,6 +10,7 @@ import fineweight.workbook.xlsx.sheet.CellReading;
 import fineweight.workbook.xlsx.sheet.SheetFacts;
 import fineweight.workbook.xlsx.sheet.SheetScan;
 import fineweight.workbook.xlsx.style.Styles;
+import fineweight.workbook.xlsx.style.StylesPart;
 import fineweight.workbook.xlsx.xml.DamageException;
 import fineweight.workbook.xlsx.xml.Markup;
 import fineweight.workbook.xlsx.zip.PackageZip;
@@ -142,11 +143,11 @@ final class OpenedPackage implements Closeable {
     return targets.byKind(kind).map(Relationships.Target::part).filter(zip::has);
   }
 
-  /** Some programs write a list of formats with nothing in it; it is completed when written. */
+  /** Some programs leave lists out; they are completed when the part is written. */
   private Markup styles() throws IOException {
-    Markup found = stylesPart == null ? null : markup(stylesPart);
-    boolean filled = found != null && !found.root().children().isEmpty();
-    return filled ? found : Markup.of("styles", Styles.MINIMAL);
+    return stylesPart == null
+        ? StylesPart.fresh()
+        : StylesPart.completed(markup(stylesPart));
   }
 
   private SharedStrings strings(Optional<String> part) throws IOException {

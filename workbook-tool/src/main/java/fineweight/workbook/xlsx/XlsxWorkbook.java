@@ -160,6 +160,16 @@ public final class XlsxWorkbook implements Workbook {
           "The new content of %s could not be read back as it was meant, so nothing was changed."
               .formatted(path.getFileName()));
     }
+    closeBeforeRenaming();
+  }
+
+  /** Some systems rename nothing over an open file. */
+  private void closeBeforeRenaming() throws WorkbookRefusal {
+    boundary.run(
+        () -> {
+          opened.close();
+          return null;
+        });
   }
 
   private void refuseUnwritable() throws WorkbookRefusal {

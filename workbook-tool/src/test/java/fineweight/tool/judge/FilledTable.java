@@ -24,6 +24,8 @@ import org.apache.poi.ss.util.NumberToTextConverter;
 public final class FilledTable {
   private final Map<Integer, FilledRow> rows = new TreeMap<>();
 
+  private List<String> headings = List.of();
+
   private FilledTable() {}
 
   /**
@@ -64,13 +66,15 @@ public final class FilledTable {
 
   private static FilledTable of(List<List<String>> lines, int headerRow) {
     FilledTable table = new FilledTable();
-    List<String> headings = lines.get(headerRow - 1);
+    List<String> headings = List.copyOf(lines.get(headerRow - 1));
+    table.headings = headings;
     for (int row = headerRow; row < lines.size(); row++) {
       Map<String, String> cells = new LinkedHashMap<>();
       List<String> line = lines.get(row);
       for (int column = 0; column < Math.min(line.size(), headings.size()); column++) {
         if (!line.get(column).isEmpty()) {
-          cells.putIfAbsent(headings.get(column), line.get(column));
+          // Where an owner's heading is like ours, ours stands further right and says so.
+          cells.put(headings.get(column).replace(" (Fineweight)", ""), line.get(column));
         }
       }
       table.rows.put(row + 1, new FilledRow(cells));
@@ -107,6 +111,11 @@ public final class FilledTable {
   /** A row from 1; one without cells if there is none. */
   public FilledRow row(int row) {
     return rows.getOrDefault(row, new FilledRow(Map.of()));
+  }
+
+  /** All texts of the row of headings, from the left. */
+  public List<String> headings() {
+    return headings;
   }
 
   public Map<Integer, FilledRow> rows() {

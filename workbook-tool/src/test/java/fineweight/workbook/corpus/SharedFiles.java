@@ -11,12 +11,18 @@ import org.junit.jupiter.api.Assumptions;
 public final class SharedFiles {
   private SharedFiles() {}
 
-  /** A folder of the corpus; the test that asks is skipped if it is not there. */
+  /**
+   * A folder of the corpus; the test that asks is skipped if it is not there, or fails where it
+   * must be.
+   */
   public static Path folder(String name) {
     String shared = System.getProperty("fineweight.shared", "../shared");
     Path folder = Path.of(shared, "corpus", name);
-    Assumptions.assumeTrue(
-        Files.isDirectory(folder), () -> "the corpus folder " + name + " is not on this machine");
+    String absent = "the corpus folder " + name + " is not on this machine";
+    if (Boolean.getBoolean("fineweight.must.shared") && !Files.isDirectory(folder)) {
+      throw new AssertionError(absent);
+    }
+    Assumptions.assumeTrue(Files.isDirectory(folder), absent);
     return folder;
   }
 

@@ -15,6 +15,9 @@ public final class CorpusFiles {
   /** A folder of the corpus, such as {@code hostile}. */
   public static Path folder(String name) {
     Path folder = Path.of(System.getProperty("fineweight.shared", "../shared"), "corpus", name);
+    if (Boolean.getBoolean("fineweight.must.shared") && !Files.isDirectory(folder)) {
+      throw new AssertionError("the corpus is not there: " + folder);
+    }
     assumeTrue(Files.isDirectory(folder), () -> "the corpus is not there: " + folder);
     return folder;
   }

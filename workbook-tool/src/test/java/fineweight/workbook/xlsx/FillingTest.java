@@ -102,7 +102,7 @@ class FillingTest {
     save(file, fill("Coins", 1, column(0, "Metal", CellLook.GENERAL, 9, text("tin"))));
     assertThat(RawWorkbook.sheetOne(file))
         .contains(
-            "<x:cols><x:col min=\"1\" max=\"1\" width=\"9.0\" customWidth=\"1\"/></x:cols>"
+            "<x:cols><x:col min=\"1\" max=\"1\" customWidth=\"1\" hidden=\"0\" width=\"9.0\"/></x:cols>"
                 + "<x:sheetData><x:row r=\"1\"><x:c r=\"A1\" t=\"inlineStr\"><x:is><x:t>Metal"
                 + "</x:t></x:is></x:c></x:row>");
   }
@@ -154,10 +154,8 @@ class FillingTest {
             column(3, "Kept", ounces, 7, number("1"))));
     assertThat(RawWorkbook.sheetOne(file))
         .contains(
-            "<cols><col min=\"2\" max=\"2\" width=\"12.0\" customWidth=\"1\"/>"
-                + "<col min=\"3\" max=\"3\" width=\"8\" style=\"2\"/>"
-                + "<col min=\"4\" max=\"4\" width=\"7.0\" style=\"2\" customWidth=\"1\"/>"
-                + "<col min=\"5\" max=\"9\" width=\"8\" style=\"2\"/></cols>",
+            "<cols><col min=\"2\" max=\"2\" customWidth=\"1\" hidden=\"0\""
+                + " width=\"12.0\"/><col min=\"3\" max=\"9\" width=\"8\" style=\"2\"/></cols>",
             "<c r=\"B1\" s=\"1\" t=\"inlineStr\">",
             "<c r=\"B2\" s=\"3\"><v>1</v></c>",
             "<c r=\"D2\" s=\"2\"><v>1</v></c>");

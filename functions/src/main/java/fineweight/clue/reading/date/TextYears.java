@@ -62,8 +62,8 @@ final class TextYears {
   private boolean isDoubted(int at) {
     int before = passage.matches(at - 1, "[.,~]") ? at - 2 : at - 1;
     return passage.isSign(at + 1, "?")
-        || passage.matches(
-            before, "c|ca|circa|maybe|perhaps|possibly|probably|prob|about|approx|um");
+        || (passage.matches(before, "c") && (before == 0 || before < at - 1))
+        || passage.matches(before, "ca|circa|maybe|perhaps|possibly|probably|prob|about|approx|um");
   }
 
   private Dating dating() {
@@ -91,6 +91,8 @@ final class TextYears {
         passage
             .at(at + 2)
             .filter(word -> passage.isSign(at + 1, "/"))
+            .filter(word -> word.touches(passage.word(at + 1)))
+            .filter(word -> passage.word(at + 1).touches(passage.word(at)))
             .filter(word -> word.isNumber() && word.text().matches("\\d{1,2}"));
     int year = years.get(years.size() - 1);
     boolean earlier =
@@ -150,7 +152,7 @@ final class TextYears {
     if (word.isLetters()) {
       return roman(word);
     }
-    if (!word.isNumber() || !word.text().matches("[12]\\d{3}")) {
+    if (!word.isNumber() || !passage.matches(at, "[12]\\d{3}")) {
       return Optional.empty();
     }
     int year = Integer.parseInt(word.text());

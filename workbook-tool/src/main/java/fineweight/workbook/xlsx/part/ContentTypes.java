@@ -54,7 +54,13 @@ public final class ContentTypes {
     return null;
   }
 
+  /** An entry may be there although its part is not. */
   public void add(String part, String type) {
+    Element there = override(part);
+    if (there != null) {
+      edits.setAttribute(there, "ContentType", type);
+      return;
+    }
     String tag = markup.root().qualified("Override");
     edits.append(
         markup.root(),

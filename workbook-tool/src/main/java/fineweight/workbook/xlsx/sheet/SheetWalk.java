@@ -114,7 +114,13 @@ public final class SheetWalk {
     boolean formatted = "1".equals(custom) || "true".equals(custom);
     String format = formatted ? cursor.attribute("s") : null;
     visitor.row(
-        new RowTag(index, cursor.start(), end, empty, format == null ? -1 : number(format)));
+        new RowTag(
+            index,
+            cursor.start(),
+            end,
+            empty,
+            reference != null,
+            format == null ? -1 : number(format)));
     while (cursor.nextChild()) {
       if (is("c")) {
         cell();

@@ -3,47 +3,48 @@ package fineweight.workbook.xlsx.splice;
 import fineweight.workbook.xlsx.part.CellRef;
 import fineweight.workbook.xlsx.xml.StartTag;
 import fineweight.workbook.xlsx.xml.XmlCursor;
-import java.util.ArrayList;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
-/** The list of column widths and column formats of a sheet. */
+/**
+ * The list of column widths and column formats of a sheet. A width that the owner gave stays as he
+ * wrote it; ours stand between his, and only ours are ever taken out.
+ */
 final class ColumnWidths {
   /**
    * @param first from 0
    * @param last from 0, counted in
+   * @param start where its tag begins in the part
    * @param tag as written
    */
-  record Width(int first, int last, int style, String tag) {
+  record Width(int first, int last, int style, long start, String tag) {
     static Width of(XmlCursor at, String tag) {
       int first = number(at.attribute("min"), 1) - 1;
       int last = number(at.attribute("max"), CellRef.COLUMNS) - 1;
-      return new Width(first, last, number(at.attribute("style"), 0), tag);
+      return new Width(first, last, number(at.attribute("style"), 0), at.start(), tag);
     }
 
     private static int number(String text, int otherwise) {
       return text != null && text.matches("\\d{1,5}") ? Integer.parseInt(text) : otherwise;
     }
 
-    Width between(int from, int to) {
-      String cut = StartTag.with(tag, "min", Integer.toString(from + 1));
-      return new Width(from, to, style, StartTag.with(cut, "max", Integer.toString(to + 1)));
-    }
-
-    boolean sameBut(Width other) {
-      return between(0, 0).tag.equals(other.between(0, 0).tag);
+    boolean covers(int column) {
+      return column >= first && column <= last;
     }
   }
 
   private final List<Width> widths;
 
   ColumnWidths(List<Width> widths) {
-    this.widths = new ArrayList<>(widths);
+    this.widths = List.copyOf(widths);
   }
 
   /** The format that the column gives to its cells; 0 for none. */
   int style(int column) {
     for (Width width : widths) {
-      if (column >= width.first && column <= width.last) {
+      if (width.covers(column)) {
         return width.style;
       }
     }
@@ -51,74 +52,65 @@ final class ColumnWidths {
   }
 
   /**
-   * @param size in characters
+   * The list with widths of ours put in and taken out.
+   *
+   * @param whole the list as written, from its start tag to its end tag; empty if there is none
+   * @param start where it begins in the part
    * @param prefix with colon, or empty
    */
-  void set(int column, double size, String prefix) {
-    List<Width> result = new ArrayList<>();
-    String fresh =
-        "<%scol min=\"%d\" max=\"%d\" width=\"%s\" customWidth=\"1\"/>"
-            .formatted(prefix, column + 1, column + 1, size);
-    Width own = new Width(column, column, 0, fresh);
-    boolean placed = false;
-    for (Width width : widths) {
-      if (!placed && width.first > column) {
-        result.add(own);
-        placed = true;
-      }
-      if (column < width.first || column > width.last) {
-        result.add(width);
-        continue;
-      }
-      if (width.first < column) {
-        result.add(width.between(width.first, column - 1));
-      }
-      String sized = StartTag.with(width.between(column, column).tag, "width", "" + size);
-      result.add(new Width(column, column, width.style, StartTag.with(sized, "customWidth", "1")));
-      placed = true;
-      if (width.last > column) {
-        result.add(width.between(column + 1, width.last));
-      }
-    }
-    if (!placed) {
-      result.add(own);
-    }
-    replace(result);
-  }
-
-  /** Takes a column's own width out; equal widths on both sides grow together again. */
-  void remove(int column) {
-    List<Width> result = new ArrayList<>();
-    for (Width width : widths) {
-      if (width.first == column && width.last == column) {
-        continue;
-      }
-      Width before = result.isEmpty() ? null : result.get(result.size() - 1);
-      boolean joins =
-          before != null
-              && before.last == column - 1
-              && width.first == column + 1
-              && before.sameBut(width);
-      if (joins) {
-        result.set(result.size() - 1, before.between(before.first, width.last));
-      } else {
-        result.add(width);
-      }
-    }
-    replace(result);
-  }
-
-  private void replace(List<Width> result) {
-    widths.clear();
-    widths.addAll(result);
-  }
-
-  /**
-   * @param prefix with colon, or empty
-   */
-  String xml(String prefix) {
+  String changed(String whole, long start, Frame frame, String prefix) {
+    Map<Integer, Double> open = new TreeMap<>(frame.widths());
+    widths.forEach(w -> open.keySet().removeIf(w::covers));
+    byte[] old = opened(whole, prefix).getBytes(StandardCharsets.UTF_8);
+    int left = widths.size() + open.size();
+    int copied = 0;
     StringBuilder xml = new StringBuilder();
-    widths.forEach(w -> xml.append(StartTag.closed(w.tag)));
-    return widths.isEmpty() ? "" : "<%scols>%s</%scols>".formatted(prefix, xml, prefix);
+    for (Width width : widths) {
+      int place = (int) (width.start - start);
+      xml.append(StartTag.text(old, copied, place));
+      copied = place;
+      write(open, width.first, prefix, xml);
+      if (frame.gone().contains(width.first) && isOurs(width, prefix)) {
+        copied += width.tag.getBytes(StandardCharsets.UTF_8).length;
+        left--;
+      }
+    }
+    int end = lastTag(old);
+    xml.append(StartTag.text(old, copied, end));
+    write(open, CellRef.COLUMNS, prefix, xml);
+    return left == 0 ? "" : xml.append(StartTag.text(old, end, old.length)).toString();
+  }
+
+  private static String opened(String whole, String prefix) {
+    if (whole.isEmpty()) {
+      return "<%scols></%scols>".formatted(prefix, prefix);
+    }
+    return whole.contains("</") ? whole : StartTag.opened(whole) + "</" + prefix + "cols>";
+  }
+
+  private static int lastTag(byte[] xml) {
+    int at = xml.length - 1;
+    while (xml[at] != '<') {
+      at--;
+    }
+    return at;
+  }
+
+  /** Writes and takes off the list those that stand before a column. */
+  private static void write(
+      Map<Integer, Double> open, int before, String prefix, StringBuilder xml) {
+    open.forEach((column, size) -> xml.append(column < before ? own(column, size, prefix) : ""));
+    open.keySet().removeIf(column -> column < before);
+  }
+
+  /** The order of the attributes is ours alone and tells our widths from the owner's. */
+  private static String own(int column, Object size, String prefix) {
+    return "<%scol min=\"%d\" max=\"%d\" customWidth=\"1\" hidden=\"0\" width=\"%s\"/>"
+        .formatted(prefix, column + 1, column + 1, size);
+  }
+
+  private static boolean isOurs(Width width, String prefix) {
+    String size = StartTag.get(width.tag, "width");
+    return size != null && width.tag.equals(own(width.first, size, prefix));
   }
 }

@@ -41,6 +41,9 @@ final class RowSplice {
   private boolean keptAny;
   private boolean justDropped;
 
+  /** Where a row that was ours begins and ends, until the next row is known. */
+  private long[] emptiedRow;
+
   RowSplice(
       SheetPlan plan,
       Cutting cutting,
@@ -83,6 +86,7 @@ final class RowSplice {
   }
 
   void row(RowTag tag) throws IOException, WorkbookRefusal {
+    settleEmptied(tag.referenced());
     missingRows(tag.index(), tag.start());
     row = tag;
     boolean writes = makeWishes(tag.index());
@@ -141,7 +145,8 @@ final class RowSplice {
     }
     cutting.copyToTag(position);
     cutting.write("<" + tag("row") + " r=\"" + (index + 1) + "\">");
-    row = new RowTag(index, position, position, false, -1);
+    row = new RowTag(index, position, position, false, true, -1);
+    openedRow = false;
     looks.beginRow(-1);
     ourCellsBefore(Integer.MAX_VALUE, position);
     cutting.write("</" + tag("row") + ">");
@@ -157,7 +162,9 @@ final class RowSplice {
       if (wish != null && wish.writes()) {
         guard.refuseInside(row.index(), target.column());
         leave();
-        cutting.copyToTag(position);
+        if (!openedRow) {
+          cutting.copyToTag(position);
+        }
         put(target.column(), looks.forNew(target.column(), wish), wish, "", false);
       }
     }
@@ -255,23 +262,39 @@ final class RowSplice {
     ourCellsBefore(Integer.MAX_VALUE, start);
     if (openedRow) {
       cutting.write("</" + tag("row") + ">");
-    } else if (!leavings.isEmpty() && !keptAny && isBare()) {
-      leavings.clear();
-      cutting.copyToTag(row.start());
-      cutting.dropTo(end);
+    } else if (!leavings.isEmpty() && !keptAny && holdsNothingElse(start)) {
+      emptiedRow = new long[] {row.start(), end};
+      return;
     } else {
       leave();
     }
     cutting.settle(end);
   }
 
-  /** Whether the row says nothing but where it is: then it was ours. */
-  private boolean isBare() {
+  /** A row may go only if no row behind it is found by counting on from it. */
+  private void settleEmptied(boolean goes) throws IOException {
+    if (emptiedRow != null && goes) {
+      leavings.clear();
+      cutting.copyToTag(emptiedRow[0]);
+      cutting.dropTo(emptiedRow[1]);
+    } else if (emptiedRow != null) {
+      leave();
+    }
+    emptiedRow = null;
+  }
+
+  /** Whether the row holds what was taken out and says only where it is: then it was ours. */
+  private boolean holdsNothingElse(long contentEnd) {
+    long taken = leavings.stream().mapToLong(l -> l[1] - l[0]).sum();
+    if (!row.referenced() || taken != contentEnd - row.end()) {
+      return false;
+    }
     String tag = cutting.text(row.start(), row.end());
     return StartTag.without(StartTag.without(tag, "r"), "spans").matches("<[^\\s=]*\\s*>");
   }
 
   void end(long position) throws IOException, WorkbookRefusal {
+    settleEmptied(true);
     missingRows(Integer.MAX_VALUE, position);
   }
 

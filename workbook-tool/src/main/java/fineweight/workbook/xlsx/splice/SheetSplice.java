@@ -21,6 +21,7 @@ final class SheetSplice implements SheetVisitor {
   private final List<ColumnWidths.Width> widths = new ArrayList<>();
   private long columnsStart = -1;
   private String columnsPrefix = "";
+  private boolean columnsDone;
   private boolean opened;
 
   SheetSplice(RowSplice rows, Cutting cutting, Frame frame) {
@@ -67,27 +68,23 @@ final class SheetSplice implements SheetVisitor {
 
   @Override
   public void elementEnd(String name, long end) throws IOException {
-    if (name.equals("cols") && frame.changesWidths()) {
-      String xml = changedWidths(columnsPrefix).xml(columnsPrefix);
+    if (name.equals("cols") && frame.changesWidths() && !columnsDone) {
+      String whole = cutting.text(columnsStart, end);
+      String xml =
+          new ColumnWidths(widths).changed(whole, columnsStart, frame, columnsPrefix);
       cutting.replace(columnsStart, end, xml);
+      columnsDone = true;
     }
     cutting.settle(end);
-  }
-
-  private ColumnWidths changedWidths(String prefix) {
-    ColumnWidths changed = new ColumnWidths(widths);
-    frame.widths().forEach((column, width) -> changed.set(column, width, prefix));
-    frame.gone().forEach(changed::remove);
-    return changed;
   }
 
   @Override
   public void rowsBegin(XmlCursor at, boolean empty) throws IOException {
     String prefix = at.prefix();
-    String colon = prefix.isEmpty() ? "" : prefix + ":";
-    if (columnsStart < 0 && frame.changesWidths()) {
+    if (columnsStart < 0 && !frame.widths().isEmpty()) {
+      String colon = prefix.isEmpty() ? "" : prefix + ":";
       cutting.copyToTag(at.start());
-      cutting.write(changedWidths(colon).xml(colon));
+      cutting.write(new ColumnWidths(List.of()).changed("", 0, frame, colon));
     }
     rows.begin(prefix, new ColumnWidths(widths));
     if (empty && rows.mayWrite()) {

@@ -31,20 +31,8 @@ public final class Styles {
 
   private record Derived(int base, CellLook look) {}
 
-  /** The part for a workbook that has none. */
-  public static final String MINIMAL =
-      "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n"
-          + "<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
-          + "<fonts count=\"1\"><font><sz val=\"11\"/><name val=\"Calibri\"/></font></fonts>"
-          + "<fills count=\"2\"><fill><patternFill patternType=\"none\"/></fill>"
-          + "<fill><patternFill patternType=\"gray125\"/></fill></fills>"
-          + "<borders count=\"1\"><border><left/><right/><top/><bottom/><diagonal/></border>"
-          + "</borders><cellStyleXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\""
-          + " borderId=\"0\"/></cellStyleXfs><cellXfs count=\"1\"><xf numFmtId=\"0\""
-          + " fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/></cellXfs></styleSheet>";
-
   public Styles(Markup markup) {
-    this.markup = markup.requireRoot("styleSheet");
+    this.markup = markup;
     Element root = markup.root();
     for (Element each : children("numFmts", "numFmt")) {
       codes.put(

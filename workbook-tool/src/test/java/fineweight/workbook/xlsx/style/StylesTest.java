@@ -13,7 +13,7 @@ class StylesTest {
   private static final CellLook OUNCES = CellLook.number("0.0000");
 
   private static Styles minimal() {
-    return new Styles(Markup.of("styles", Styles.MINIMAL));
+    return new Styles(StylesPart.fresh());
   }
 
   private static Styles again(Styles styles) {
@@ -54,7 +54,7 @@ class StylesTest {
         new Styles(
             Markup.of(
                 "styles",
-                Styles.MINIMAL
+                new String(StylesPart.fresh().bytes(), StandardCharsets.UTF_8)
                     .replace(
                         "<fonts",
                         "<numFmts count=\"1\"><numFmt numFmtId=\"164\" formatCode=\"0.0\"/></numFmts><fonts")

@@ -1,0 +1,2 @@
+/** Rules that hold for the whole module. */
+package fineweight.architecture;
