@@ -56,12 +56,7 @@ class TakingOutTest {
   void keepsEmptyRowsThatOthersAreCountedFrom() throws Exception {
     String first = "<row><c><v>1</v></c></row>";
     assertThat(thereAndBack("<sheetData>" + first + "<row/><row/>" + first + "</sheetData>"))
-        .isEqualTo(
-            "<sheetData>"
-                + first
-                + "<row></row><row></row>"
-                + first
-                + "<row></row></sheetData>".replace("<row></row></sheetData>", "</sheetData>"));
+        .isEqualTo("<sheetData>" + first + "<row></row><row></row>" + first + "</sheetData>");
   }
 
   @Test
@@ -97,7 +92,8 @@ class TakingOutTest {
         List.of(
             "<cols><col min=\"1\" max=\"1025\" width=\"8\"/></cols>",
             "<cols><!-- a --><col min=\"3\" max=\"3\" width=\"20.0\" customWidth=\"1\"/></cols>",
-            "<cols><col min=\"2\" max=\"2\" width=\"8\"/> <col min=\"9\" max=\"9\" width=\"8\"/></cols>")) {
+            "<cols><col min=\"2\" max=\"2\" width=\"8\"/> <col min=\"9\" max=\"9\""
+                + " width=\"8\"/></cols>")) {
       Path file = file(list + rows);
       String before = RawWorkbook.sheetOne(file);
       save(file, in());
