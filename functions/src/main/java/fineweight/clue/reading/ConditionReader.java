@@ -56,9 +56,7 @@ final class ConditionReader {
         }
         String kind = negated ? "no " + mark.kind() : mark.kind();
         marks.add(new Clue<>(kind, passage.raw(hit.at(), hit.end()), passage.role()));
-        if (!passage.role().equals(FieldRole.METAL)) {
-          passage.take(hit.at(), hit.end());
-        }
+        passage.take(hit.at(), hit.end());
       }
     }
   }
