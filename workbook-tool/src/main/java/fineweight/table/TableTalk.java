@@ -141,7 +141,10 @@ public final class TableTalk {
             + appraisal.figures().fineness().map(share -> " " + share).orElse("")
             + "; worth "
             + worth(range));
-    appraisal.notes().stream().limit(2).forEach(note -> out.println("     " + note));
+    appraisal.notes().stream()
+        .filter(note -> !note.startsWith("No country is named"))
+        .limit(2)
+        .forEach(note -> out.println("     " + note));
   }
 
   private static String what(Appraisal appraisal, String words) {
