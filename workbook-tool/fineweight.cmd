@@ -16,7 +16,7 @@ if not defined JAVA (
 )
 
 if "%FINEWEIGHT_BUILD%"=="1" goto check
-if exist "%MADE%\built" if exist "%MADE%\java" goto start
+if exist "%MADE%\built" goto start
 
 :check
 set "VERSION="
@@ -33,8 +33,6 @@ if %MAJOR% LSS 17 (
   echo Fineweight needs Java 17 or later; "%JAVA%" is version %VERSION%. Install a newer JDK or set JAVA_HOME. 1>&2
   exit /b 69
 )
-if not "%FINEWEIGHT_BUILD%"=="1" if exist "%MADE%\built" goto trial
-
 where mvn >nul 2>nul
 if errorlevel 1 (
   echo Fineweight is built on first use and needs Maven 3.8 or later for that, but found no mvn. Install it and run this again. 1>&2
@@ -54,11 +52,6 @@ if errorlevel 1 (
 popd
 type nul >"%MADE%\built"
 
-:trial
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xlog:disable -XX:ArchiveClassesAtExit="%MADE%\classes.jsa" -cp "%TOOL%\target\*;%TOOL%\target\lib\*" fineweight.tool.Main demo "%MADE%\trial" >nul 2>nul
-if exist "%MADE%\trial" rmdir /s /q "%MADE%\trial"
-type nul >"%MADE%\java"
-
 :start
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable -XX:SharedArchiveFile="%MADE%\classes.jsa" -cp "%TOOL%\target\*;%TOOL%\target\lib\*" fineweight.tool.Main %*
+"%JAVA%" -XX:TieredStopAtLevel=1 -cp "%TOOL%\target\*;%TOOL%\target\lib\*" fineweight.tool.Main %*
 exit /b %ERRORLEVEL%

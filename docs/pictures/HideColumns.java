@@ -1,10 +1,11 @@
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
-import org.apache.poi.ss.util.CellReference;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Copies a workbook, with some of its columns hidden, for a picture. */
+/** Copies a workbook, with only the columns named, for a picture. */
 final class HideColumns {
   private HideColumns() {}
 
@@ -14,8 +15,11 @@ final class HideColumns {
       XSSFSheet sheet = workbook.getSheetAt(0);
       sheet.setPrintGridlines(false);
       workbook.removePrintArea(0);
-      for (int i = 2; i < args.length; i++) {
-        sheet.setColumnHidden(CellReference.convertColStringToIndex(args[i]), true);
+      List<String> kept = List.of(args).subList(2, args.length);
+      for (Cell heading : sheet.getRow(0)) {
+        String words = heading.getStringCellValue();
+        sheet.setColumnHidden(
+            heading.getColumnIndex(), kept.stream().noneMatch(each -> words.equals(each) || words.equals(each + " USD")));
       }
       workbook.write(out);
     }

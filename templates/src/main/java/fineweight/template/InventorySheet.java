@@ -1,6 +1,10 @@
 package fineweight.template;
 
+import fineweight.column.CalculatedColumn;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PageOrder;
 import org.apache.poi.ss.usermodel.PaperSize;
@@ -14,11 +18,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** The sheet on which a collector lists his coins. */
 final class InventorySheet {
-  /** Columns left for what a refresh adds, so that the filter reaches over them. */
-  private static final int CALCULATED = 12;
-
-  /** Those of them that are printed: from the state to the highest melt. */
-  private static final int FIGURES = 9;
+  /** Columns that a refresh adds only where they are needed. */
+  private static final Set<CalculatedColumn> SELDOM =
+      EnumSet.of(CalculatedColumn.KEY, CalculatedColumn.PLATINUM, CalculatedColumn.PALLADIUM);
 
   private static final double MARGIN_INCHES = 0.3;
 
@@ -43,7 +45,8 @@ final class InventorySheet {
       sheet.setDefaultColumnStyle(column.ordinal(), looks.of(column));
     }
     new Entries(sheet, LAST_ROW).add();
-    int last = InventoryColumn.values().length - 1 + CALCULATED;
+    // The filter reaches over what a refresh will add.
+    int last = lastOf(CalculatedColumn.values().length);
     sheet.setAutoFilter(new CellRangeAddress(0, Math.max(1, rows.size()), 0, last));
     sheet.createFreezePane(InventoryColumn.COUNTRY.ordinal(), 1);
     print();
@@ -86,9 +89,19 @@ final class InventorySheet {
     for (PageMargin margin : List.of(PageMargin.LEFT, PageMargin.RIGHT)) {
       sheet.setMargin(margin, MARGIN_INCHES);
     }
-    int last = InventoryColumn.values().length - 1 + FIGURES;
+    int last = lastOf(CalculatedColumn.MELT_AT_MOST.ordinal() + 1);
     String columns = "$A:$" + CellReference.convertNumToColString(last);
     sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), columns);
     sheet.getFooter().setCenter("&A, page &P of &N");
+  }
+
+  /** The place from 0 of the last of the first calculated columns, behind the typed ones. */
+  private static int lastOf(int calculated) {
+    long added =
+        Arrays.stream(CalculatedColumn.values())
+            .limit(calculated)
+            .filter(column -> !SELDOM.contains(column))
+            .count();
+    return InventoryColumn.values().length - 1 + (int) added;
   }
 }

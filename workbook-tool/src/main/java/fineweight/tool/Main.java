@@ -64,6 +64,7 @@ public final class Main implements Runnable {
                     new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()))))
             .addSubcommand(new TakeOutCommand(surroundings))
             .addSubcommand(new RestoreCommand(surroundings))
+            .addSubcommand(new TableCommand(surroundings))
             .addSubcommand(new StarterCommand(surroundings))
             .addSubcommand(new DemoCommand(surroundings))
             .addSubcommand(new CommandLine.HelpCommand());

@@ -186,6 +186,10 @@ class InventoriesKeptTest {
     assertThat(wanted[8]).contains(lot.text("Cost in"));
     assertThat(new BigDecimal(lot.text("Cost")))
         .isEqualByComparingTo(wanted[8].replaceAll("[A-Z ]", ""));
+    BigDecimal left =
+        new BigDecimal(lot.text("Worth at least USD"))
+            .subtract(new BigDecimal(lot.text("Cost")));
+    assertThat(new BigDecimal(lot.text("Gain USD"))).as(name).isEqualByComparingTo(left);
   }
 
   /** Within 0.05 % and the roundings; the figure with asked rows stands in brackets. */

@@ -47,7 +47,6 @@ class LauncherTest {
         "java",
         """
         if [ "$1" = -version ]; then echo 'openjdk version "%d.0.1" 2026-01-01' >&2; exit 0; fi
-        for word; do case $word in -XX:ArchiveClassesAtExit=*) exit 0 ;; esac; done
         while [ "$1" != fineweight.tool.Main ]; do shift; done
         shift
         for word; do echo "[$word]"; done

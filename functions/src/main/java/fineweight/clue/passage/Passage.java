@@ -5,10 +5,12 @@ import fineweight.clue.FieldRole;
 import fineweight.clue.Wording;
 import fineweight.clue.lexicon.Lexicon;
 import fineweight.clue.lexicon.Meaning;
+import fineweight.clue.word.Phrases;
 import fineweight.clue.word.Word;
 import fineweight.clue.word.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -182,6 +184,36 @@ public final class Passage {
   /** The words from one to before another, as written. */
   public String raw(int from, int to) {
     return field.text().substring(words.get(from).start(), words.get(to - 1).end());
+  }
+
+  /** Whether a name stands in the plural: its singular means the same. */
+  public boolean isPlural(Hit hit) {
+    String last = words.get(hit.end() - 1).text();
+    for (String singular : singulars(last)) {
+      List<Word> one = new ArrayList<>(words.subList(hit.at(), hit.end() - 1));
+      one.add(new Word(singular, singular, 0, 0, Word.Kind.LETTERS));
+      Phrases.Found<Meaning> found = lexicon.phrases().longestAt(one, 0);
+      if (found != null
+          && found.length() == one.size()
+          && !Collections.disjoint(found.meanings(), hit.meanings())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static List<String> singulars(String word) {
+    if (word.length() < 4 || !word.endsWith("s")) {
+      return List.of();
+    }
+    String stem = word.substring(0, word.length() - 1);
+    List<String> singulars = new ArrayList<>(List.of(stem));
+    if (word.endsWith("ies")) {
+      singulars.add(word.substring(0, word.length() - 3) + "y");
+    } else if (word.endsWith("ves")) {
+      singulars.add(word.substring(0, word.length() - 3) + "f");
+    }
+    return singulars;
   }
 
   /** Whether a word turns what stands at a place into its opposite. */

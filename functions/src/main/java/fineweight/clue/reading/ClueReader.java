@@ -97,8 +97,7 @@ public final class ClueReader {
         if (!passage.isTaken(i)
             && word.isLetters()
             && !EMPTY_WORDS.contains(word.text())
-            && passage.role().isText()
-            && passage.role() != FieldRole.NOTES) {
+            && isAboutTheCoin(passage.role())) {
           leftOver.add(word.raw());
         }
       }
@@ -107,5 +106,10 @@ public final class ClueReader {
     List<Wording.Slip> slips =
         passages.stream().flatMap(passage -> passage.slips().stream()).distinct().toList();
     return new Wording(words, leftOver, slips);
+  }
+
+  /** A word in the notes may be about anything. */
+  private static boolean isAboutTheCoin(FieldRole role) {
+    return (role.isText() && role != FieldRole.NOTES) || role == FieldRole.METAL;
   }
 }

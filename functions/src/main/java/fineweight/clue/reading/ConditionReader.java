@@ -40,6 +40,12 @@ final class ConditionReader {
   }
 
   private static void marks(Passage passage, List<Clue<String>> marks) {
+    if (passage.role() == FieldRole.DESCRIPTION) {
+      passage.hits().stream()
+          .filter(hit -> hit.namesCoin() && passage.isPlural(hit))
+          .map(hit -> new Clue<>("plural", passage.raw(hit.at(), hit.end()), passage.role()))
+          .forEach(marks::add);
+    }
     for (Hit hit : passage.hits()) {
       boolean negated = passage.isNegated(hit.at());
       boolean origin = hit.isMark("set") && isOrigin(passage, hit.at());
@@ -50,9 +56,7 @@ final class ConditionReader {
         }
         String kind = negated ? "no " + mark.kind() : mark.kind();
         marks.add(new Clue<>(kind, passage.raw(hit.at(), hit.end()), passage.role()));
-        if (!passage.role().equals(FieldRole.METAL)) {
-          passage.take(hit.at(), hit.end());
-        }
+        passage.take(hit.at(), hit.end());
       }
     }
   }

@@ -35,6 +35,8 @@ final class MetalReader {
           "base-said",
           List.of("Ag", "Au"));
 
+  private static final Set<String> PRECIOUS = Set.of("Ag", "Au", "Pt", "Pd");
+
   private final List<Clue<String>> said = new ArrayList<>();
   private final List<Clue<String>> denied = new ArrayList<>();
   private Optional<Clue<Fineness>> fineness = Optional.empty();
@@ -74,12 +76,23 @@ final class MetalReader {
             new Clue<>(metal.get().metal(), passage.raw(hit.at(), hit.end()), passage.role());
         boolean negated = isDenied(passage, hit);
         boolean doubted = passage.isSign(hit.end(), "?");
-        if (!doubted) {
+        boolean partner = isPartner(passage, clue.value());
+        if (!doubted && !partner) {
           (negated ? denied : said).add(clue);
         }
         passage.take(hit.at(), hit.end());
       }
     }
+  }
+
+  /** In a column "90 % silver, 10 % copper" the copper is only the rest of the alloy. */
+  private static boolean isPartner(Passage passage, String metal) {
+    boolean precious = PRECIOUS.contains(metal);
+    return !precious
+        && passage.role() == FieldRole.METAL
+        && passage.metalHits().stream()
+            .flatMap(hit -> hit.all(Meaning.MetalName.class).stream())
+            .anyMatch(name -> PRECIOUS.contains(name.metal()));
   }
 
   /** "not gold", and "not silver or gold". */

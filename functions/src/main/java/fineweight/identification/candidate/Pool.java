@@ -126,7 +126,8 @@ public final class Pool {
         boolean named =
             clues.types().stream()
                 .anyMatch(type -> bySize.stream().anyMatch(p -> p.hasType(type.value())));
-        boolean instead = named || fit.stream().noneMatch(when::meets);
+        boolean instead =
+            named || (!clues.denominations().isEmpty() && fit.stream().noneMatch(when::meets));
         return new Fitting(instead && !bySize.isEmpty() ? bySize : fit, false);
       }
       fit = sized;
@@ -184,19 +185,20 @@ public final class Pool {
           ? profiles.stream().filter(p -> p.ounces().isPresent()).toList()
           : List.of();
     }
-    for (Clue<TypeName> type : clues.types()) {
-      List<Face> implied = type.value().implied();
-      List<Profile> named =
-          profiles.stream()
-              .filter(
-                  p ->
-                      p.hasType(type.value())
-                          && (implied.isEmpty() || p.hasFace(implied) || p.ounces().isPresent()))
-              .toList();
-      if (!named.isEmpty()) {
-        return named;
-      }
-    }
-    return List.of();
+    List<Profile> named =
+        profiles.stream()
+            .filter(p -> clues.types().stream().anyMatch(type -> isNamed(p, type.value())))
+            .toList();
+    List<Profile> byAll =
+        named.stream()
+            .filter(p -> clues.types().stream().allMatch(type -> isNamed(p, type.value())))
+            .toList();
+    return byAll.isEmpty() ? named : byAll;
+  }
+
+  private static boolean isNamed(Profile profile, TypeName type) {
+    List<Face> implied = type.implied();
+    return profile.hasType(type)
+        && (implied.isEmpty() || profile.hasFace(implied) || profile.ounces().isPresent());
   }
 }

@@ -15,7 +15,7 @@ final class MarkRemarks {
   private static final String OTHER_WARE =
       "the figure is that of the coin named; a private piece counts by its own mass and fineness";
 
-  private static final Set<String> HEAPS = Set.of("lot", "bag", "tube", "set", "roll");
+  private static final Set<String> HEAPS = Set.of("lot", "bag", "tube", "set", "roll", "plural");
 
   private static final Map<String, String> SENTENCES = new LinkedHashMap<>();
 

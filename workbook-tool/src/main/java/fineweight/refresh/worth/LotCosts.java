@@ -90,19 +90,16 @@ public record LotCosts(Map<String, BigDecimal> typed, Map<String, BigDecimal> al
       if (!places.keySet().containsAll(List.of(InputColumn.LOT, InputColumn.COST))) {
         return Map.of();
       }
-      workbook.read(
-          sheet, places::containsValue, Integer.MAX_VALUE, cells -> lot(typedOnly(cells)));
+      workbook.read(sheet, places::containsValue, Integer.MAX_VALUE, this::typedLot);
       return repeats ? Map.of() : costs;
     }
 
-    /** A sum that the office works out from the rows is no second word on the cost. */
-    private RowText typedOnly(List<Cell> cells) {
-      int cost = places.get(InputColumn.COST);
-      List<Cell> typed =
-          cells.stream()
-              .filter(cell -> cell.place().column() != cost || cell.formula().isEmpty())
-              .toList();
-      return typed.isEmpty() ? new RowText(0, Map.of()) : CellTexts.row(typed);
+    /** A formula, such as a sum over the inventory's own rows, is no price of a lot. */
+    private void typedLot(List<Cell> cells) {
+      List<Cell> typed = cells.stream().filter(cell -> cell.formula().isEmpty()).toList();
+      if (!typed.isEmpty()) {
+        lot(CellTexts.row(typed));
+      }
     }
 
     private void lot(RowText row) {

@@ -35,15 +35,7 @@ class TakingOutTest {
     return fill(
         "Coins",
         4,
-        column(
-            2,
-            "Metal",
-            CellLook.GENERAL,
-            20,
-            text("a"),
-            number("2"),
-            number("3"),
-            number("4")));
+        column(2, "Metal", CellLook.GENERAL, 20, text("a"), number("2"), number("3"), number("4")));
   }
 
   private String there(String rows) throws Exception {
@@ -64,8 +56,7 @@ class TakingOutTest {
   void keepsEmptyRowsThatOthersAreCountedFrom() throws Exception {
     String first = "<row><c><v>1</v></c></row>";
     assertThat(thereAndBack("<sheetData>" + first + "<row/><row/>" + first + "</sheetData>"))
-        .isEqualTo("<sheetData>" + first + "<row></row><row></row>" + first + "<row></row></sheetData>"
-            .replace("<row></row></sheetData>", "</sheetData>"));
+        .isEqualTo("<sheetData>" + first + "<row></row><row></row>" + first + "</sheetData>");
   }
 
   @Test
@@ -87,7 +78,8 @@ class TakingOutTest {
 
   @Test
   void fillsAnEmptyRowWhateverFollows() throws Exception {
-    assertThat(there("<sheetData><row r=\"1\" ht=\"20\"/>\n <row r=\"2\"/> <!-- x --> </sheetData>"))
+    assertThat(
+            there("<sheetData><row r=\"1\" ht=\"20\"/>\n <row r=\"2\"/> <!-- x --> </sheetData>"))
         .contains(
             "<row r=\"1\" ht=\"20\"><c r=\"C1\" t=\"inlineStr\"><is><t>Metal</t></is></c></row>\n ",
             "<row r=\"2\"><c r=\"C2\" t=\"inlineStr\"><is><t>a</t></is></c></row> <!-- x --> ");
@@ -100,7 +92,8 @@ class TakingOutTest {
         List.of(
             "<cols><col min=\"1\" max=\"1025\" width=\"8\"/></cols>",
             "<cols><!-- a --><col min=\"3\" max=\"3\" width=\"20.0\" customWidth=\"1\"/></cols>",
-            "<cols><col min=\"2\" max=\"2\" width=\"8\"/> <col min=\"9\" max=\"9\" width=\"8\"/></cols>")) {
+            "<cols><col min=\"2\" max=\"2\" width=\"8\"/> <col min=\"9\" max=\"9\""
+                + " width=\"8\"/></cols>")) {
       Path file = file(list + rows);
       String before = RawWorkbook.sheetOne(file);
       save(file, in());

@@ -70,8 +70,7 @@ final class SheetSplice implements SheetVisitor {
   public void elementEnd(String name, long end) throws IOException {
     if (name.equals("cols") && frame.changesWidths() && !columnsDone) {
       String whole = cutting.text(columnsStart, end);
-      String xml =
-          new ColumnWidths(widths).changed(whole, columnsStart, frame, columnsPrefix);
+      String xml = new ColumnWidths(widths).changed(whole, columnsStart, frame, columnsPrefix);
       cutting.replace(columnsStart, end, xml);
       columnsDone = true;
     }

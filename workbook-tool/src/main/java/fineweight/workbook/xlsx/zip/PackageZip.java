@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,7 +34,9 @@ public final class PackageZip implements Closeable {
     }
     ZipFile zip = openZip(file);
     try {
-      List<ZipArchiveEntry> entries = Collections.list(zip.getEntriesInPhysicalOrder());
+      List<ZipArchiveEntry> entries = new ArrayList<>(Collections.list(zip.getEntries()));
+      // The library's own order trusts the number of the disk, which may be anything.
+      entries.sort(Comparator.comparingLong(ZipArchiveEntry::getLocalHeaderOffset));
       EntryRules.check(entries, Files.size(file));
       return new PackageZip(zip, entries);
     } catch (RuntimeException | IOException e) {

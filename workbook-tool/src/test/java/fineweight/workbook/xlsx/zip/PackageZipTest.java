@@ -94,6 +94,18 @@ class PackageZipTest {
   }
 
   @Test
+  void keepsTheOrderOfTheBytesWhateverTheDirectorySays() throws IOException {
+    Path file = zip("one", "1", "two", "2");
+    byte[] bytes = Files.readAllBytes(file);
+    int directory = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("PK\u0001\u0002");
+    bytes[directory + 34] = 7;
+    Files.write(file, bytes);
+    try (PackageZip zip = PackageZip.open(file)) {
+      assertThat(zip.parts()).containsExactly("one", "two");
+    }
+  }
+
+  @Test
   void handsOnWhatFailsOnTheSecondThread() throws IOException {
     OutputStream broken =
         new OutputStream() {

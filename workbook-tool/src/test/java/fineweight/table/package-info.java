@@ -1,0 +1,2 @@
+/** Opening a lot at the table. */
+package fineweight.table;
