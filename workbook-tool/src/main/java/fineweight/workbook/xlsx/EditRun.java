@@ -10,6 +10,7 @@ import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookEdit.ColumnPlace;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.draft.WholeSheet;
+import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.part.WorkbookEdits;
 import fineweight.workbook.xlsx.sheet.CellReading;
 import fineweight.workbook.xlsx.sheet.CellSet;
@@ -59,20 +60,22 @@ final class EditRun {
       drafts.add(new DraftRun(source, draft, reading));
     }
     fill(edit);
+    StaleResults stale = new StaleResults(source, this);
     for (Map.Entry<String, List<ColumnTarget>> each : targets.entrySet()) {
       OpenedSheet sheet = source.sheet(each.getKey()).orElseThrow();
       TargetRules.check(sheet, each.getValue());
-      sheets.add(run(sheet, each.getValue()));
+      sheets.add(run(sheet, each.getValue(), stale.seen(sheet)));
     }
-    new StaleResults(source, this).drop();
+    stale.drop();
   }
 
-  private SheetRun run(OpenedSheet sheet, List<ColumnTarget> columns)
+  private SheetRun run(OpenedSheet sheet, List<ColumnTarget> columns, FormulaIndex.Sheet formulas)
       throws IOException, WorkbookRefusal {
     return new SheetRun(
         source.zip(),
         sheet,
-        new SheetPlan(sheet.name(), sheet.entry().part(), sheet.facts(), columns, reading));
+        new SheetPlan(sheet.name(), sheet.entry().part(), sheet.facts(), columns, reading),
+        formulas);
   }
 
   /** An office refuses a workbook without any sheet to look at. */
@@ -120,7 +123,7 @@ final class EditRun {
         return each;
       }
     }
-    SheetRun added = run(sheet, List.of());
+    SheetRun added = run(sheet, List.of(), null);
     sheets.add(added);
     return added;
   }

@@ -2,6 +2,7 @@ package fineweight.workbook.xlsx;
 
 import fineweight.workbook.CellChange;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.splice.Outcome;
 import fineweight.workbook.xlsx.splice.SheetPlan;
@@ -19,12 +20,16 @@ final class SheetRun {
   private final Outcome analysed;
   private CellSet dropped = new CellSet();
 
-  SheetRun(PackageZip zip, OpenedSheet sheet, SheetPlan plan) throws IOException, WorkbookRefusal {
+  /**
+   * @param formulas sees every cell; null for none
+   */
+  SheetRun(PackageZip zip, OpenedSheet sheet, SheetPlan plan, FormulaIndex.Sheet formulas)
+      throws IOException, WorkbookRefusal {
     this.zip = zip;
     this.sheet = sheet;
     this.plan = plan;
     try (InputStream in = zip.xml(sheet.entry().part())) {
-      analysed = plan.analyse(in);
+      analysed = plan.analyse(in, formulas);
     }
   }
 

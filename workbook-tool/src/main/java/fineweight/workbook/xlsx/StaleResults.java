@@ -23,23 +23,38 @@ final class StaleResults {
   private final EditRun run;
   private final Vocabulary vocabulary = new Vocabulary();
   private final List<CellSet> changed = new ArrayList<>();
+  private final FormulaIndex index;
+  private final List<OpenedSheet> seen = new ArrayList<>();
 
   StaleResults(OpenedPackage source, EditRun run) {
     this.source = source;
     this.run = run;
+    vocabulary();
+    index = new FormulaIndex(vocabulary);
+  }
+
+  /** Looks at a sheet's formulas while it is walked over; null if there is nothing to look at. */
+  FormulaIndex.Sheet seen(OpenedSheet sheet) {
+    if (!mayBeStale(sheet)) {
+      return null;
+    }
+    seen.add(sheet);
+    List<ColumnTarget> targets = run.targets(sheet);
+    return index.seen(sheet.name(), (row, column) -> ours(targets, row, column));
+  }
+
+  private boolean mayBeStale(OpenedSheet sheet) {
+    boolean drafted = run.drafts().stream().anyMatch(d -> sheet.equals(d.old()));
+    return sheet.facts().formulas() > 0 && !drafted && !run.goneSheets().contains(sheet);
   }
 
   void drop() throws IOException, WorkbookRefusal {
-    if (source.sheets().stream().noneMatch(s -> s.facts().formulas() > 0)) {
+    if (source.sheets().stream().noneMatch(s -> s.facts().formulas() > 0) || !anythingChanged()) {
       return;
     }
-    vocabulary();
-    if (!anythingChanged()) {
-      return;
-    }
-    FormulaIndex index = index();
+    readOthers();
     for (OpenedSheet gone : run.goneSheets()) {
-      refuseUsers(index, gone);
+      refuseUsers(gone);
     }
     List<CellSet> stale = index.stale(changed, run.workbook().changedNames());
     for (int i = 0; i < source.sheets().size(); i++) {
@@ -84,19 +99,14 @@ final class StaleResults {
     return !cells.isEmpty();
   }
 
-  private FormulaIndex index() throws IOException, WorkbookRefusal {
-    FormulaIndex index = new FormulaIndex(vocabulary);
+  private void readOthers() throws IOException, WorkbookRefusal {
     for (OpenedSheet sheet : source.sheets()) {
-      boolean drafted = run.drafts().stream().anyMatch(d -> sheet.equals(d.old()));
-      if (sheet.facts().formulas() > 0 && !drafted && !run.goneSheets().contains(sheet)) {
-        List<ColumnTarget> targets = run.targets(sheet);
+      if (mayBeStale(sheet) && !seen.contains(sheet)) {
         try (InputStream in = source.zip().xml(sheet.entry().part())) {
-          index.read(
-              sheet.name(), sheet.entry().part(), in, (row, column) -> ours(targets, row, column));
+          index.read(sheet.name(), sheet.entry().part(), in, (row, column) -> false);
         }
       }
     }
-    return index;
   }
 
   private static boolean ours(List<ColumnTarget> targets, int row, int column) {
@@ -108,7 +118,7 @@ final class StaleResults {
     return false;
   }
 
-  private void refuseUsers(FormulaIndex index, OpenedSheet gone) throws WorkbookRefusal {
+  private void refuseUsers(OpenedSheet gone) throws WorkbookRefusal {
     Optional<CellPlace> user = index.userOf(vocabulary.addSheet(gone.name()));
     if (user.isPresent()) {
       throw new WorkbookRefusal(

@@ -44,20 +44,37 @@ public final class FormulaIndex {
     this.vocabulary = vocabulary;
   }
 
+  /** Takes the cells of one sheet, seen elsewhere. */
+  public interface Sheet {
+    void cell(CellXml cell);
+
+    /** No more cells follow. */
+    void finish();
+  }
+
   /** Reads the formulas of one sheet. */
   public void read(String name, String part, InputStream raw, Ours ours)
       throws IOException, WorkbookRefusal {
+    SheetFormulas reading = sheet(name, ours);
+    SheetWalk.walk(name, part, PlainUtf8.of(raw), reading);
+    reading.finish();
+  }
+
+  /** For a sheet that is walked over anyway. */
+  public Sheet seen(String name, Ours ours) {
+    return sheet(name, ours);
+  }
+
+  private SheetFormulas sheet(String name, Ours ours) {
     int sheet = vocabulary.sheet(name);
     while (sheetNames.size() <= sheet) {
       sheetNames.add("");
     }
     sheetNames.set(sheet, name);
-    SheetFormulas reading = new SheetFormulas(sheet, ours);
-    SheetWalk.walk(name, part, PlainUtf8.of(raw), reading);
-    reading.members();
+    return new SheetFormulas(sheet, ours);
   }
 
-  private final class SheetFormulas implements SheetVisitor {
+  private final class SheetFormulas implements SheetVisitor, Sheet {
     private final int sheet;
     private final Ours ours;
     private final Map<Integer, Integer> groups = new HashMap<>();
@@ -74,6 +91,9 @@ public final class FormulaIndex {
         return;
       }
       boolean own = ours.test(cell.row(), cell.column());
+      if (own && cell.sharedGroup() < 0) {
+        return;
+      }
       int stored = cell.hasValue() ? 1 : 0;
       if (cell.sharedGroup() >= 0 && cell.formulaText().isEmpty()) {
         if (!own) {
@@ -126,7 +146,8 @@ public final class FormulaIndex {
     }
 
     /** A member may stand before the cell that holds its text. */
-    void members() {
+    @Override
+    public void finish() {
       for (int[] member : members) {
         Integer id = groups.get(member[0]);
         if (id != null) {

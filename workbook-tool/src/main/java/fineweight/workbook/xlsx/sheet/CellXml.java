@@ -12,6 +12,7 @@ public final class CellXml {
   long end;
   boolean empty;
   String value;
+  boolean valued;
   long valueStart;
   long valueEnd;
   String inline;
@@ -29,6 +30,7 @@ public final class CellXml {
     type = "n";
     style = 0;
     value = null;
+    valued = false;
     inline = null;
     formula = false;
     formulaText = "";
@@ -88,7 +90,7 @@ public final class CellXml {
 
   /** Whether a result or value is stored. */
   public boolean hasValue() {
-    return value != null && !value.isEmpty();
+    return value == null ? valued : !value.isEmpty();
   }
 
   /** Empty for a member of a shared formula. */

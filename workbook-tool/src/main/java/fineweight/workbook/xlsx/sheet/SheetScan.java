@@ -66,6 +66,12 @@ public final class SheetScan implements SheetVisitor {
     }
   }
 
+  /** Only the numbers of shared texts are checked. */
+  @Override
+  public boolean reads(CellXml cell) {
+    return cell.type.equals("s");
+  }
+
   @Override
   public void cell(CellXml cell) {
     reading.check(sheet, cell);

@@ -28,6 +28,19 @@ public interface SheetVisitor {
     return true;
   }
 
+  /**
+   * Whether value and formula are wanted as text, now that the cell's place, type and format are
+   * known; else only their kinds and places are told.
+   */
+  default boolean reads(CellXml cell) {
+    return true;
+  }
+
+  /** Whether formulas are wanted as text even where {@link #reads} wants nothing. */
+  default boolean readsFormulas() {
+    return false;
+  }
+
   /** The cell may be kept only until the next call. */
   default void cell(CellXml cell) throws IOException, WorkbookRefusal {}
 

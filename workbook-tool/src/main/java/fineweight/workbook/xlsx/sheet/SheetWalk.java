@@ -23,6 +23,9 @@ public final class SheetWalk {
   private int lastRow = -1;
   private int lastColumn;
   private boolean seenRows;
+  private String rowReference;
+  private String rowFormat;
+  private String rowFormatted;
 
   private SheetWalk(String sheet, XmlCursor cursor, SheetVisitor visitor) {
     this.sheet = sheet;
@@ -97,7 +100,8 @@ public final class SheetWalk {
   }
 
   private void row() throws IOException, WorkbookRefusal {
-    String reference = cursor.attribute("r");
+    rowAttributes();
+    String reference = rowReference;
     int index = reference == null ? lastRow + 1 : rowNumber(reference) - 1;
     if (index <= lastRow) {
       throw new DamageException(
@@ -110,9 +114,8 @@ public final class SheetWalk {
     lastColumn = -1;
     boolean empty = cursor.isEmptyElement();
     long end = cursor.end();
-    String custom = cursor.attribute("customFormat");
-    boolean formatted = "1".equals(custom) || "true".equals(custom);
-    String format = formatted ? cursor.attribute("s") : null;
+    boolean formatted = "1".equals(rowFormatted) || "true".equals(rowFormatted);
+    String format = formatted ? rowFormat : null;
     visitor.row(
         new RowTag(
             index,
@@ -129,6 +132,23 @@ public final class SheetWalk {
       }
     }
     visitor.rowEnd(empty ? end : cursor.start(), empty ? end : cursor.end());
+  }
+
+  private void rowAttributes() {
+    rowReference = null;
+    rowFormat = null;
+    rowFormatted = null;
+    XMLStreamReader2 reader = cursor.attributes();
+    for (int i = 0; i < reader.getAttributeCount(); i++) {
+      if (reader.getAttributePrefix(i).isEmpty()) {
+        switch (reader.getAttributeLocalName(i)) {
+          case "r" -> rowReference = reader.getAttributeValue(i);
+          case "s" -> rowFormat = reader.getAttributeValue(i);
+          case "customFormat" -> rowFormatted = reader.getAttributeValue(i);
+          default -> {}
+        }
+      }
+    }
   }
 
   private int rowNumber(String text) {
@@ -208,31 +228,57 @@ public final class SheetWalk {
   }
 
   private void content() {
+    boolean reads = visitor.reads(cell);
     while (cursor.nextChild()) {
       switch (cursor.name()) {
-        case "v" -> {
-          cell.valueStart = cursor.start();
-          cell.valueEnd = cursor.end();
-          boolean empty = cursor.isEmptyElement();
-          cell.value = cursor.text();
-          cell.valueEnd = empty ? cell.valueEnd : cursor.end();
-        }
-        case "f" -> formula();
-        case "is" -> cell.inline = SharedStrings.richText(cursor);
+        case "v" -> value(reads);
+        case "f" -> formula(reads);
+        case "is" -> cell.inline = reads ? SharedStrings.richText(cursor) : skipped();
         default -> cursor.skip();
       }
     }
   }
 
-  private void formula() {
+  private String skipped() {
+    cursor.skip();
+    return null;
+  }
+
+  private void value(boolean reads) {
+    cell.valueStart = cursor.start();
+    cell.valueEnd = cursor.end();
+    boolean empty = cursor.isEmptyElement();
+    if (reads) {
+      cell.value = cursor.text();
+    } else {
+      cell.valued = cursor.skipText();
+    }
+    cell.valueEnd = empty ? cell.valueEnd : cursor.end();
+  }
+
+  private void formula(boolean reads) {
     cell.formula = true;
-    cell.formulaArea = cursor.attribute("ref");
-    cell.firstInput = cursor.attribute("r1");
-    cell.secondInput = cursor.attribute("r2");
-    String group = cursor.attribute("si");
-    String kind = cursor.attribute("t");
-    cell.shared = group == null ? -1 : number(group);
-    cell.formulaKind = kind == null ? "normal" : kind;
-    cell.formulaText = cursor.text();
+    XMLStreamReader2 reader = cursor.attributes();
+    for (int i = 0; i < reader.getAttributeCount(); i++) {
+      if (reader.getAttributePrefix(i).isEmpty()) {
+        formulaAttribute(reader.getAttributeLocalName(i), reader.getAttributeValue(i));
+      }
+    }
+    if (reads || cell.shared >= 0 || visitor.readsFormulas()) {
+      cell.formulaText = cursor.text();
+    } else {
+      cursor.skip();
+    }
+  }
+
+  private void formulaAttribute(String name, String value) {
+    switch (name) {
+      case "ref" -> cell.formulaArea = value;
+      case "r1" -> cell.firstInput = value;
+      case "r2" -> cell.secondInput = value;
+      case "si" -> cell.shared = number(value);
+      case "t" -> cell.formulaKind = value;
+      default -> {}
+    }
   }
 }

@@ -10,10 +10,20 @@ final class Cutting {
 
   private final CutStream cut;
   private final OutputStream out;
+  private final boolean kept;
 
-  Cutting(CutStream cut, OutputStream out) {
+  /**
+   * @param kept whether anybody will see what is written
+   */
+  Cutting(CutStream cut, OutputStream out, boolean kept) {
     this.cut = cut;
     this.out = out;
+    this.kept = kept;
+  }
+
+  /** Whether what is written is worth making. */
+  boolean isKept() {
+    return kept;
   }
 
   /** Copies up to a place. */

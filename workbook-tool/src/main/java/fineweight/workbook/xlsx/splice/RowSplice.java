@@ -14,10 +14,13 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 
 /** Puts our cells into the rows. Everything that is not ours is copied. */
 final class RowSplice {
   private static final String RECALCULATED = "(recalculated when opened)";
+
+  private static final Pattern SPANS = Pattern.compile("\\d{1,5}:\\d{1,5}");
 
   private final SheetPlan plan;
   private final Cutting cutting;
@@ -85,6 +88,10 @@ final class RowSplice {
     return plan.concerns(column);
   }
 
+  boolean reads(CellXml cell) {
+    return plan.fills(cell.column()) || dropped.contains(cell.row(), cell.column());
+  }
+
   void row(RowTag tag) throws IOException, WorkbookRefusal {
     settleEmptied(tag.referenced());
     missingRows(tag.index(), tag.start());
@@ -94,7 +101,7 @@ final class RowSplice {
     keptAny = false;
     justDropped = false;
     openedRow = tag.empty() && writes;
-    if (writes) {
+    if (writes && cutting.isKept()) {
       String old = cutting.text(tag.start(), tag.end());
       String changed = spanned(openedRow ? StartTag.opened(old) : old);
       if (!changed.equals(old)) {
@@ -117,7 +124,7 @@ final class RowSplice {
   /** The hint of the row's width, if there is one, takes our cells in. */
   private String spanned(String tag) {
     String old = StartTag.get(tag, "spans");
-    if (old == null || !old.matches("\\d{1,5}:\\d{1,5}")) {
+    if (old == null || !SPANS.matcher(old).matches()) {
       return tag;
     }
     int colon = old.indexOf(':');
@@ -173,7 +180,9 @@ final class RowSplice {
   private void put(int column, int style, Wish wish, String before, boolean wasFormula)
       throws IOException, WorkbookRefusal {
     boolean isFormula = wish.content() instanceof CellContent.Formula;
-    cutting.write(writer.cell(row.index(), column, style, wish.content()));
+    if (cutting.isKept()) {
+      cutting.write(writer.cell(row.index(), column, style, wish.content()));
+    }
     outcome.formulaWritten |= isFormula;
     outcome.formulaGone |= wasFormula;
     outcome.wrote(row.index(), column);

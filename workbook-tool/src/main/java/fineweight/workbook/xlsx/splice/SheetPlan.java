@@ -2,6 +2,7 @@ package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.CellChange;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.sheet.CellReading;
 import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.sheet.SheetFacts;
@@ -26,9 +27,19 @@ public record SheetPlan(
     targets = targets.stream().sorted(Comparator.comparingInt(ColumnTarget::column)).toList();
   }
 
-  /** Goes over the sheet and writes nothing: what would change by the columns alone? */
-  public Outcome analyse(InputStream raw) throws IOException, WorkbookRefusal {
-    return run(raw, OutputStream.nullOutputStream(), new CellSet(), Frame.UNCHANGED, c -> {});
+  /**
+   * Goes over the sheet and writes nothing: what would change by the columns alone?
+   *
+   * @param formulas sees every cell; null for none
+   */
+  public Outcome analyse(InputStream raw, FormulaIndex.Sheet formulas)
+      throws IOException, WorkbookRefusal {
+    OutputStream none = OutputStream.nullOutputStream();
+    Outcome outcome = run(raw, none, new CellSet(), Frame.UNCHANGED, c -> {}, formulas, true);
+    if (formulas != null) {
+      formulas.finish();
+    }
+    return outcome;
   }
 
   /**
@@ -44,17 +55,23 @@ public record SheetPlan(
       CellSet dropped,
       Consumer<CellChange> changes)
       throws IOException, WorkbookRefusal {
-    return run(raw, out, dropped, Frame.of(targets, facts, analysed), changes);
+    return run(raw, out, dropped, Frame.of(targets, facts, analysed), changes, null, false);
   }
 
   private Outcome run(
-      InputStream raw, OutputStream out, CellSet dropped, Frame frame, Consumer<CellChange> changes)
+      InputStream raw,
+      OutputStream out,
+      CellSet dropped,
+      Frame frame,
+      Consumer<CellChange> changes,
+      FormulaIndex.Sheet formulas,
+      boolean analyses)
       throws IOException, WorkbookRefusal {
     CutStream cut = new CutStream(PlainUtf8.of(raw));
     Outcome outcome = new Outcome();
-    Cutting cutting = new Cutting(cut, out);
+    Cutting cutting = new Cutting(cut, out, !analyses);
     RowSplice rows = new RowSplice(this, cutting, dropped, changes, outcome);
-    SheetWalk.walk(sheet, part, cut, new SheetSplice(rows, cutting, frame));
+    SheetWalk.walk(sheet, part, cut, new SheetSplice(rows, cutting, frame, formulas));
     rows.finish();
     cut.copyRest(out);
     return outcome;
@@ -62,9 +79,11 @@ public record SheetPlan(
 
   /** Whether the content of a column's cells must be looked at. */
   boolean concerns(int column) {
-    if (facts.formulas() > 0) {
-      return true;
-    }
+    return facts.formulas() > 0 || fills(column);
+  }
+
+  /** Whether the column is one of ours. */
+  boolean fills(int column) {
     for (ColumnTarget target : targets) {
       if (target.column() == column) {
         return true;

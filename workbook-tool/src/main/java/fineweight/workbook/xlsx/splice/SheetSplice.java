@@ -3,6 +3,7 @@ package fineweight.workbook.xlsx.splice;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.SheetLayout.Area;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.part.CellRef;
 import fineweight.workbook.xlsx.sheet.CellXml;
 import fineweight.workbook.xlsx.sheet.RowTag;
@@ -18,16 +19,21 @@ final class SheetSplice implements SheetVisitor {
   private final RowSplice rows;
   private final Cutting cutting;
   private final Frame frame;
+  private final FormulaIndex.Sheet formulas;
   private final List<ColumnWidths.Width> widths = new ArrayList<>();
   private long columnsStart = -1;
   private String columnsPrefix = "";
   private boolean columnsDone;
   private boolean opened;
 
-  SheetSplice(RowSplice rows, Cutting cutting, Frame frame) {
+  /**
+   * @param formulas sees every cell; null for none
+   */
+  SheetSplice(RowSplice rows, Cutting cutting, Frame frame, FormulaIndex.Sheet formulas) {
     this.rows = rows;
     this.cutting = cutting;
     this.frame = frame;
+    this.formulas = formulas;
   }
 
   @Override
@@ -104,7 +110,20 @@ final class SheetSplice implements SheetVisitor {
   }
 
   @Override
+  public boolean reads(CellXml cell) {
+    return rows.reads(cell);
+  }
+
+  @Override
+  public boolean readsFormulas() {
+    return formulas != null;
+  }
+
+  @Override
   public void cell(CellXml cell) throws IOException, WorkbookRefusal {
+    if (formulas != null) {
+      formulas.cell(cell);
+    }
     rows.cell(cell);
   }
 

@@ -97,6 +97,20 @@ public final class XmlCursor implements Closeable {
     leave(depth - 1);
   }
 
+  /** The same; tells whether any text stood in it. */
+  public boolean skipText() {
+    int outer = depth - 1;
+    boolean any = false;
+    while (depth > outer) {
+      int event = next();
+      any |=
+          event == XMLStreamConstants.CHARACTERS
+              || event == XMLStreamConstants.CDATA
+              || event == XMLStreamConstants.SPACE;
+    }
+    return any;
+  }
+
   /** Goes on until no more than so many elements are open. */
   public void leave(int outer) {
     while (depth > outer) {
