@@ -54,26 +54,31 @@ final class Blockers {
       }
     }
     Optional<Clue<String>> unlisted = condition.mark("unlisted");
-    boolean elsewhere =
-        clues
-            .country()
-            .filter(country -> !country.value().keys().isEmpty())
-            .filter(country -> !country.value().keys().contains("US"))
-            .isPresent();
-    if (unlisted.isPresent() && !elsewhere) {
+    if (unlisted.isPresent() && !isElsewhere(clues)) {
       return none(
           NoStandard.Kind.NOT_KNOWN,
           "the catalogue has no standard of this coinage (\"" + unlisted.get().words() + "\")",
           reasons);
     }
-    Optional<Clue<String>> set = condition.mark("set");
-    if (set.isPresent()) {
-      return none(
-          NoStandard.Kind.NOT_KNOWN,
-          "a set of several coins (\"" + set.get().words() + "\"): give each coin a row of its own",
-          reasons);
-    }
-    return Optional.empty();
+    return condition
+        .mark("set")
+        .flatMap(
+            set ->
+                none(
+                    NoStandard.Kind.NOT_KNOWN,
+                    "a set of several coins (\""
+                        + set.words()
+                        + "\"): give each coin a row of its own",
+                    reasons));
+  }
+
+  /** "colonial" is unlisted in the United States; other countries' colonial coins are listed. */
+  private static boolean isElsewhere(Clues clues) {
+    return clues
+        .country()
+        .filter(country -> !country.value().keys().isEmpty())
+        .filter(country -> !country.value().keys().contains("US"))
+        .isPresent();
   }
 
   private static Optional<Identification> byCountry(Clues clues, Reasons reasons) {

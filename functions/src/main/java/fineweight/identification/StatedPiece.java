@@ -54,11 +54,7 @@ final class StatedPiece {
       return none("the words do not say how heavy the piece is", reasons);
     }
     Optional<Clue<Fineness>> said = clues.physical().metal().fineness();
-    boolean ware =
-        clues.condition().mark("bar").isPresent() || clues.condition().mark("round").isPresent();
-    boolean ounces = clues.physical().measures().statedOunces().isPresent();
-    boolean medal = clues.condition().mark("medal").isPresent();
-    if (said.isEmpty() && (medal || !(ware || ounces))) {
+    if (said.isEmpty() && !isFineByTrade(clues)) {
       return none("the words do not say how fine the piece is (sterling, 999, 800 ...)", reasons);
     }
     Fineness fineness = said.map(Clue::value).orElse(Fineness.ofPerMille("999"));
@@ -69,6 +65,14 @@ final class StatedPiece {
         content(metal.get(), fineness, mass.get(), clues),
         words(clues),
         reasons);
+  }
+
+  /** Bars, rounds and whatever is sold by the ounce are fine metal; medals are not. */
+  private static boolean isFineByTrade(Clues clues) {
+    boolean ware =
+        clues.condition().mark("bar").isPresent() || clues.condition().mark("round").isPresent();
+    boolean ounces = clues.physical().measures().statedOunces().isPresent();
+    return (ware || ounces) && clues.condition().mark("medal").isEmpty();
   }
 
   /** "1 oz .999" names the ounce of fine metal; grams are gross and count by their fineness. */

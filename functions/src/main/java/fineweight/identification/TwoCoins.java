@@ -40,29 +40,26 @@ final class TwoCoins {
         open.addAll(apart.open());
       }
     }
-    for (Clue<TypeName> type : clues.types()) {
-      if (!type.value().implied().isEmpty() && isStrange(type, drawn.profiles(), working)) {
-        List<Profile> others = pool.ofType(type.value(), drawn.profiles(), when);
-        if (!others.isEmpty()) {
-          named.add(type.words());
-          open.addAll(others);
-        }
-      }
-    }
+    clues.types().stream()
+        .filter(type -> !type.value().implied().isEmpty())
+        .filter(type -> isStrange(type, drawn.profiles(), working))
+        .filter(type -> open.addAll(pool.ofType(type.value(), drawn.profiles(), when)))
+        .forEach(type -> named.add(type.words()));
     List<Profile> all = List.copyOf(open);
     boolean same = Equivalence.same(all.stream().map(Profile::standard).toList());
-    if (named.isEmpty() || same || all.size() < 2) {
-      return Optional.empty();
-    }
-    String question =
-        "The words name more than one coin ("
-            + named.stream().distinct().collect(Collectors.joining(", "))
-            + "). Which is it, or which pieces belong in rows of their own?";
-    return Optional.of(
-        new SeveralStandards(
-            questions.candidates(all, when.year()),
-            question,
-            new Reasons(working.decidedBy(), working.remarks(), clues.wording().leftOver())));
+    return named.isEmpty() || same || all.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            new SeveralStandards(
+                questions.candidates(all, when.year()),
+                question(named),
+                new Reasons(working.decidedBy(), working.remarks(), clues.wording().leftOver())));
+  }
+
+  private static String question(List<String> named) {
+    return "The words name more than one coin ("
+        + named.stream().distinct().collect(Collectors.joining(", "))
+        + "). Which is it, or which pieces belong in rows of their own?";
   }
 
   /** A type's name that fits no coin of the denomination and that no tell of the coin holds. */

@@ -55,15 +55,13 @@ record Reckoning(
       throws WorkbookRefusal {
     Worths worths = new Worths(spot);
     PieceNumbers numbers = PieceNumbers.of(reader);
-    List<ReadRow> held =
-        reader.rows().stream().filter(ReadRow::isCoin).flatMap(row -> row.held().stream()).toList();
+    List<ReadRow> held = held(reader);
     Totals totals = new Totals(worths);
     held.forEach(totals::add);
     LotCosts costs =
         LotCosts.read(workbook, marks, inventory.sheet(), LotsSheet.FIRST_ROW, LotsSheet.OWN_COST);
-    boolean withSet = wishes.further().set().isPresent() || marks.sheets().containsKey("set");
     Optional<TypeSetReview> set =
-        withSet
+        wishes.further().set().isPresent() || marks.sheets().containsKey("set")
             ? Optional.of(new TypeSetReview(TypeSet.unitedStates(), held, numbers))
             : Optional.empty();
     Lots lots = Lots.of(reader.rows(), worths, costs.all());
@@ -82,6 +80,13 @@ record Reckoning(
         new ForSale(held, set, lots, worths, numbers, wishes.further().selling()),
         new Gains(reader.rows(), lots, numbers, worths.currency()),
         wishes.further());
+  }
+
+  private static List<ReadRow> held(RowReader reader) {
+    return reader.rows().stream()
+        .filter(ReadRow::isCoin)
+        .flatMap(row -> row.held().stream())
+        .toList();
   }
 
   Spot spot() {

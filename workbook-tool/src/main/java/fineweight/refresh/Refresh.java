@@ -163,26 +163,8 @@ public final class Refresh {
     Workbook.UsedArea used = workbook.usedArea(sheet);
     boolean text = workbook.format() == FileFormat.CSV;
     Map<CalculatedColumn, IntFunction<CellContent>> further = new FurtherColumns(reckoning).all();
-    ColumnPlan plan =
-        ColumnPlan.of(
-            inventory,
-            workbook.layout(sheet),
-            workbook.format(),
-            used.lastColumn(),
-            reader.rows(),
-            reckoning.numbers().areOurs(),
-            further.keySet());
-    Filling filling =
-        new Filling(
-            plan,
-            reader.rows(),
-            reckoning.numbers(),
-            reckoning.worths(),
-            new Filling.Manner(
-                inventory.table().first(InputColumn.COUNTRY).isPresent(),
-                !text && !wishes.valuesOnly(),
-                text),
-            further);
+    ColumnPlan plan = plan(reckoning, used, further.keySet());
+    Filling filling = filling(reckoning, plan, further);
     int headerRow = inventory.table().headerRow();
     int lastRow =
         Math.max(lastRow(reader), inventory.ours().isEmpty() ? headerRow : used.lastRow());
@@ -194,13 +176,42 @@ public final class Refresh {
     }
     OurSheets sheets = new OurSheets(reckoning);
     sheets.addAll(answers);
-    List<NamedCell> names = new ArrayList<>();
+    List<NamedCell> names = new ArrayList<>(sheets.names());
     plan.places()
         .forEach(
             (column, place) ->
                 names.add(OurMarks.column(column, new CellPlace(sheet, headerRow, place))));
-    names.addAll(sheets.names());
     return new WorkbookEdit(List.of(columns), sheets.drafts(), names, WorkbookEdit.Removal.NOTHING);
+  }
+
+  private Filling filling(
+      Reckoning reckoning,
+      ColumnPlan plan,
+      Map<CalculatedColumn, IntFunction<CellContent>> further) {
+    boolean text = workbook.format() == FileFormat.CSV;
+    return new Filling(
+        plan,
+        reckoning.reader().rows(),
+        reckoning.numbers(),
+        reckoning.worths(),
+        new Filling.Manner(
+            reckoning.inventory().table().first(InputColumn.COUNTRY).isPresent(),
+            !text && !wishes.valuesOnly(),
+            text),
+        further);
+  }
+
+  private ColumnPlan plan(
+      Reckoning reckoning, Workbook.UsedArea used, Set<CalculatedColumn> further)
+      throws WorkbookRefusal {
+    return ColumnPlan.of(
+        reckoning.inventory(),
+        workbook.layout(reckoning.inventory().sheet()),
+        workbook.format(),
+        used.lastColumn(),
+        reckoning.reader().rows(),
+        reckoning.numbers().areOurs(),
+        further);
   }
 
   private static int lastRow(RowReader reader) {

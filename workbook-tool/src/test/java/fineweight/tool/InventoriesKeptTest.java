@@ -187,8 +187,7 @@ class InventoriesKeptTest {
     assertThat(new BigDecimal(lot.text("Cost")))
         .isEqualByComparingTo(wanted[8].replaceAll("[A-Z ]", ""));
     BigDecimal left =
-        new BigDecimal(lot.text("Worth at least USD"))
-            .subtract(new BigDecimal(lot.text("Cost")));
+        new BigDecimal(lot.text("Worth at least USD")).subtract(new BigDecimal(lot.text("Cost")));
     assertThat(new BigDecimal(lot.text("Gain USD"))).as(name).isEqualByComparingTo(left);
   }
 

@@ -62,21 +62,24 @@ public final class Lexicon {
     lexicon.each(
         "mints.csv",
         (row, phrase) -> lexicon.add(phrase, new Meaning.MintName(row.getField("letters"))));
+    lexicon.each("quantities.csv", lexicon::addQuantity);
+    lexicon.loadSingleWords();
+    return lexicon;
+  }
+
+  private void loadSingleWords() {
     for (NamedCsvRecord row : LexiconRows.of("numbers.csv")) {
       BigDecimal value = new BigDecimal(row.getField("number"));
-      LexiconRows.list(row.getField("words"), ";")
-          .forEach(word -> lexicon.numbers.put(word, value));
+      LexiconRows.list(row.getField("words"), ";").forEach(word -> numbers.put(word, value));
     }
     for (NamedCsvRecord row : LexiconRows.of("common-words.csv")) {
-      lexicon.commonWords.addAll(LexiconRows.list(row.getField("words"), ";"));
+      commonWords.addAll(LexiconRows.list(row.getField("words"), ";"));
     }
-    lexicon.each("quantities.csv", lexicon::addQuantity);
     for (NamedCsvRecord row : LexiconRows.of("currencies.csv")) {
-      lexicon.addCurrency(row);
+      addCurrency(row);
     }
-    lexicon.singleWords.addAll(lexicon.numbers.keySet());
-    lexicon.slips = new Slips(lexicon.singleWords, lexicon.coinWords);
-    return lexicon;
+    singleWords.addAll(numbers.keySet());
+    slips = new Slips(singleWords, coinWords);
   }
 
   private void each(String file, BiConsumer<NamedCsvRecord, String> adding) {

@@ -109,40 +109,41 @@ final class DenominationReader {
   }
 
   private void named(Hit hit) {
-    List<Face> faces = new ArrayList<>();
-    List<Face> single = new ArrayList<>();
-    Set<String> countries = Set.of();
     Optional<Amount> before = Amount.before(passage, hit.at());
-    for (Meaning.Unit unit : hit.all(Meaning.Unit.class)) {
-      if (before.isPresent() && !isMassUnit(unit.unit())) {
-        faces.add(new Face.Amount(before.get().value(), unit.unit()));
-        single.add(new Face.Amount(BigDecimal.ONE, unit.unit()));
-      }
-    }
-    boolean anAmount = !faces.isEmpty();
-    for (Meaning.Coin coin : hit.all(Meaning.Coin.class)) {
-      if (!isMetalHere(hit) && !anAmount) {
-        faces.addAll(coin.faces());
-        countries = faces.size() == coin.faces().size() ? coin.countries() : Set.of();
-      }
-    }
-    if (!faces.isEmpty() && !anAmount) {
-      // A florin is a coin of its own and, elsewhere, one gulden.
-      hit.all(Meaning.Unit.class).stream()
-          .filter(unit -> !isMassUnit(unit.unit()))
-          .forEach(unit -> faces.add(new Face.Amount(BigDecimal.ONE, unit.unit())));
-    }
-    if (!faces.isEmpty()) {
-      int from = anAmount ? before.get().start() : hit.at();
+    List<Face> amounts = before.map(amount -> faces(hit, amount.value())).orElse(List.of());
+    if (!amounts.isEmpty()) {
       add(
-          from,
+          before.get().start(),
           hit.end(),
-          faces,
-          countries,
-          anAmount ? counted(before.get(), single) : Optional.empty());
+          amounts,
+          Set.of(),
+          counted(before.get(), faces(hit, BigDecimal.ONE)));
+    } else if (hit.has(Meaning.Coin.class) && !isMetalHere(hit)) {
+      coin(hit);
     } else {
       unitFirst(hit);
     }
+  }
+
+  private void coin(Hit hit) {
+    List<Meaning.Coin> coins = hit.all(Meaning.Coin.class);
+    List<Face> faces = new ArrayList<>();
+    coins.forEach(coin -> faces.addAll(coin.faces()));
+    // A florin is a coin of its own and, elsewhere, one gulden.
+    faces.addAll(faces(hit, BigDecimal.ONE));
+    Set<String> countries = coins.size() == 1 ? coins.get(0).countries() : Set.of();
+    add(hit.at(), hit.end(), faces, countries, Optional.empty());
+  }
+
+  /** An amount of each unit of money that the phrase may mean. */
+  private static List<Face> faces(Hit hit, BigDecimal amount) {
+    List<Face> faces = new ArrayList<>();
+    for (Meaning.Unit unit : hit.all(Meaning.Unit.class)) {
+      if (!isMassUnit(unit.unit())) {
+        faces.add(new Face.Amount(amount, unit.unit()));
+      }
+    }
+    return faces;
   }
 
   /** "3 gulden": three coins of one, where no coin of three exists. */
@@ -167,12 +168,7 @@ final class DenominationReader {
     if (!plain) {
       return;
     }
-    List<Face> faces = new ArrayList<>();
-    for (Meaning.Unit unit : hit.all(Meaning.Unit.class)) {
-      if (!isMassUnit(unit.unit())) {
-        faces.add(new Face.Amount(after.get().value(), unit.unit()));
-      }
-    }
+    List<Face> faces = faces(hit, after.get().value());
     if (!faces.isEmpty()) {
       add(hit.at(), after.get().end(), faces, Set.of(), Optional.empty());
     }
@@ -189,12 +185,7 @@ final class DenominationReader {
     if (!longEnough || !passage.isFree(hit.at(), hit.end()) || passage.role() == FieldRole.NOTES) {
       return;
     }
-    List<Face> faces = new ArrayList<>();
-    for (Meaning.Unit unit : hit.all(Meaning.Unit.class)) {
-      if (!isMassUnit(unit.unit())) {
-        faces.add(new Face.Amount(BigDecimal.ONE, unit.unit()));
-      }
-    }
+    List<Face> faces = faces(hit, BigDecimal.ONE);
     if (!faces.isEmpty()) {
       hit.all(Meaning.Type.class).forEach(type -> faces.addAll(type.implied()));
     }

@@ -86,6 +86,21 @@ public final class ReviewSheet {
                     ? "Nothing is open."
                     : "Choose an answer in the framed cells and refresh: the answer stays with the piece, and the row leaves this sheet.",
                 Kind.REMARK)));
+    rows.add(headings());
+    Map<String, String> dropDowns = new HashMap<>();
+    for (Open row : open.subList(0, Math.min(open.size(), MOST_ROWS))) {
+      rows.add(line(row, rows.size(), dropDowns));
+    }
+    return new SheetDraft(
+        name,
+        false,
+        rows,
+        Map.of(0, 10.0, 1, 10.0, 2, 46.0, 3, 90.0, 4, 11.0, 5, 34.0, 6, 44.0, 7, 44.0, 8, 44.0),
+        FIRST_ROW,
+        dropDowns);
+  }
+
+  private static List<DraftCell> headings() {
     List<DraftCell> headings = new ArrayList<>();
     for (String heading :
         List.of(
@@ -98,18 +113,7 @@ public final class ReviewSheet {
             "Possible answers")) {
       headings.add(DraftCell.text(heading, Kind.HEADER));
     }
-    rows.add(headings);
-    Map<String, String> dropDowns = new HashMap<>();
-    for (Open row : open.subList(0, Math.min(open.size(), MOST_ROWS))) {
-      rows.add(line(row, rows.size(), dropDowns));
-    }
-    return new SheetDraft(
-        name,
-        false,
-        rows,
-        Map.of(0, 10.0, 1, 10.0, 2, 46.0, 3, 90.0, 4, 11.0, 5, 34.0, 6, 44.0, 7, 44.0, 8, 44.0),
-        FIRST_ROW,
-        dropDowns);
+    return headings;
   }
 
   private List<DraftCell> line(Open open, int at, Map<String, String> dropDowns) {

@@ -22,6 +22,23 @@ import org.joda.money.Money;
 public final class SaleListSheet {
   private static final int FIRST_ROW = 4;
 
+  private static final Map<Integer, Double> WIDTHS =
+      Map.ofEntries(
+          Map.entry(0, 8.0),
+          Map.entry(1, 9.0),
+          Map.entry(2, 16.0),
+          Map.entry(3, 40.0),
+          Map.entry(4, 9.0),
+          Map.entry(5, 7.0),
+          Map.entry(6, 14.0),
+          Map.entry(7, 8.0),
+          Map.entry(8, 9.0),
+          Map.entry(9, 18.0),
+          Map.entry(10, 24.0),
+          Map.entry(11, 13.0),
+          Map.entry(12, 17.0),
+          Map.entry(13, 16.0));
+
   private final String name;
   private final Spot spot;
   private final List<SaleLine> list;
@@ -51,44 +68,19 @@ public final class SaleListSheet {
             : "Marked for sale by you, or proposed by the type set and not overruled.");
     lines.remark(
         terms.map(SaleListSheet::words).orElse("No fees are known, so there is no least price."));
-    lines.headings(
-        List.of(
-            "Piece",
-            "Row",
-            "Country",
-            "Coin",
-            "Year",
-            "Mint",
-            "Metal",
-            "Pieces",
-            "Grade",
-            "Holder",
-            "Faults",
-            "Cost " + currency,
-            "Least price " + currency,
-            "Melt floor " + currency));
+    lines.headings(headings(currency));
     list.forEach(line -> lines.line(line(line)));
-    return new SheetDraft(
-        name,
-        false,
-        lines.rows(),
-        Map.ofEntries(
-            Map.entry(0, 8.0),
-            Map.entry(1, 9.0),
-            Map.entry(2, 16.0),
-            Map.entry(3, 40.0),
-            Map.entry(4, 9.0),
-            Map.entry(5, 7.0),
-            Map.entry(6, 14.0),
-            Map.entry(7, 8.0),
-            Map.entry(8, 9.0),
-            Map.entry(9, 18.0),
-            Map.entry(10, 24.0),
-            Map.entry(11, 13.0),
-            Map.entry(12, 17.0),
-            Map.entry(13, 16.0)),
-        FIRST_ROW,
-        Map.of());
+    return new SheetDraft(name, false, lines.rows(), WIDTHS, FIRST_ROW, Map.of());
+  }
+
+  private static List<String> headings(String currency) {
+    List<String> headings =
+        new ArrayList<>(List.of("Piece", "Row", "Country", "Coin", "Year", "Mint", "Metal"));
+    headings.addAll(List.of("Pieces", "Grade", "Holder", "Faults"));
+    headings.add("Cost " + currency);
+    headings.add("Least price " + currency);
+    headings.add("Melt floor " + currency);
+    return headings;
   }
 
   private static String words(SellingTerms terms) {

@@ -43,6 +43,21 @@ public final class TypeSetSheet {
   public SheetDraft draft() {
     SetReview review = set.review();
     Lines lines = new Lines();
+    head(lines, review);
+    Map<String, List<ReadRow>> rows = set.rowsByPlace();
+    for (TypeEntry entry : review.set().entries()) {
+      lines.line(line(entry, rows.getOrDefault(entry.key(), List.of())));
+    }
+    return new SheetDraft(
+        name,
+        false,
+        lines.rows(),
+        Map.of(0, 22.0, 1, 46.0, 2, 30.0, 3, 13.0, 4, 9.0, 5, 13.0, 6, 18.0),
+        FIRST_ROW,
+        Map.of());
+  }
+
+  private void head(Lines lines, SetReview review) {
     lines.title("Type set: " + review.set().name());
     lines.line(List.of(DraftCell.text(review.coverageWords(), Kind.PLAIN)));
     lines.remark(
@@ -60,17 +75,6 @@ public final class TypeSetSheet {
             "Pieces",
             "First piece",
             "Metal floor " + prices.currency().getCode()));
-    Map<String, List<ReadRow>> rows = set.rowsByPlace();
-    for (TypeEntry entry : review.set().entries()) {
-      lines.line(line(entry, rows.getOrDefault(entry.key(), List.of())));
-    }
-    return new SheetDraft(
-        name,
-        false,
-        lines.rows(),
-        Map.of(0, 22.0, 1, 46.0, 2, 30.0, 3, 13.0, 4, 9.0, 5, 13.0, 6, 18.0),
-        FIRST_ROW,
-        Map.of());
   }
 
   private List<DraftCell> line(TypeEntry entry, List<ReadRow> held) {
