@@ -145,9 +145,7 @@ final class OpenedPackage implements Closeable {
 
   /** Some programs leave lists out; they are completed when the part is written. */
   private Markup styles() throws IOException {
-    return stylesPart == null
-        ? StylesPart.fresh()
-        : StylesPart.completed(markup(stylesPart));
+    return stylesPart == null ? StylesPart.fresh() : StylesPart.completed(markup(stylesPart));
   }
 
   private SharedStrings strings(Optional<String> part) throws IOException {

@@ -10,4 +10,5 @@ package fineweight.workbook.xlsx.sheet;
  * @param referenced whether it says itself which row it is
  * @param style the format that the row gives to its cells; -1 for none
  */
-public record RowTag(int index, long start, long end, boolean empty, boolean referenced, int style) {}
+public record RowTag(
+    int index, long start, long end, boolean empty, boolean referenced, int style) {}

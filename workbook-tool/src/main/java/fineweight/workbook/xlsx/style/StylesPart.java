@@ -23,8 +23,7 @@ public final class StylesPart {
 
   static {
     NEEDED.put(
-        "fonts",
-        "<fonts count=\"1\"><font><sz val=\"11\"/><name val=\"Calibri\"/></font></fonts>");
+        "fonts", "<fonts count=\"1\"><font><sz val=\"11\"/><name val=\"Calibri\"/></font></fonts>");
     NEEDED.put(
         "fills",
         "<fills count=\"2\"><fill><patternFill patternType=\"none\"/></fill>"

@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class ColumnWidthsTest {
-  private static final Pattern COL = Pattern.compile("<(?:x:)?col .*?min=\"(\\d+)\" max=\"(\\d+)\".*?>");
+  private static final Pattern COL =
+      Pattern.compile("<(?:x:)?col .*?min=\"(\\d+)\" max=\"(\\d+)\".*?>");
 
   private static ColumnWidths widths(String list, long start) {
     List<Width> widths = new ArrayList<>();

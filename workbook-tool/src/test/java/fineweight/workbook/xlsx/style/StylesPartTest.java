@@ -38,7 +38,8 @@ class StylesPartTest {
     Styles styles = new Styles(StylesPart.completed(Markup.of("styles", xml)));
     assertThat(styles.changed()).isNull();
     styles.derive(0, CellLook.number("0.0000"), false);
-    assertThat(new String(styles.changed(), StandardCharsets.UTF_8)).contains("<x:cellXfs count=\"2\">");
+    assertThat(new String(styles.changed(), StandardCharsets.UTF_8))
+        .contains("<x:cellXfs count=\"2\">");
   }
 
   @Test
