@@ -66,7 +66,7 @@ final class Assembly {
       if (each.changes() && !run.goneSheets().contains(each.sheet())) {
         rewrite.put(
             source.zip().spelling(each.sheet().entry().part()),
-            out -> changedCells += each.write(out, c -> {}).changes());
+            out -> changedCells += each.write(out, null).changes());
       }
     }
   }

@@ -47,6 +47,9 @@ final class RowSplice {
   /** Where a row that was ours begins and ends, until the next row is known. */
   private long[] emptiedRow;
 
+  /**
+   * @param changes null if nobody listens
+   */
   RowSplice(
       SheetPlan plan,
       Cutting cutting,
@@ -186,7 +189,7 @@ final class RowSplice {
     outcome.formulaWritten |= isFormula;
     outcome.formulaGone |= wasFormula;
     outcome.wrote(row.index(), column);
-    change(column, before, CellCompare.words(wish.content()));
+    change(column, before, changes == null ? "" : CellCompare.words(wish.content()));
     looks.passed(style);
     keptAny = true;
   }
@@ -195,7 +198,15 @@ final class RowSplice {
     outcome.touched = true;
     outcome.changes++;
     outcome.changed.add(row.index(), column);
-    changes.accept(new CellChange(new CellPlace(plan.sheet(), row.index(), column), before, after));
+    if (changes != null) {
+      CellPlace place = new CellPlace(plan.sheet(), row.index(), column);
+      changes.accept(new CellChange(place, before, after));
+    }
+  }
+
+  /** Made only for somebody who listens. */
+  private String words(CellXml cell) {
+    return changes == null ? "" : compare.words(cell);
   }
 
   void cell(CellXml cell) throws IOException, WorkbookRefusal {
@@ -217,7 +228,7 @@ final class RowSplice {
       takeOut(cell);
     } else {
       guard.see(cell, true);
-      String before = compare.words(cell);
+      String before = words(cell);
       leave();
       cutting.copyToTag(cell.start());
       cutting.dropTo(cell.end());
@@ -232,7 +243,7 @@ final class RowSplice {
     outcome.lastKeptColumn = Math.max(outcome.lastKeptColumn, cell.column());
     looks.passed(cell.style());
     if (cell.hasValue() && dropped.contains(cell.row(), cell.column())) {
-      String before = compare.words(cell);
+      String before = words(cell);
       String tag = cutting.text(cell.start(), cell.tagEnd());
       cutting.replace(cell.start(), cell.tagEnd(), StartTag.without(tag, "t"));
       cutting.copyToTag(cell.valueStart());
@@ -246,7 +257,7 @@ final class RowSplice {
     outcome.formulaGone |= cell.isFormula();
     outcome.touched = true;
     if (!cell.isBlank()) {
-      change(cell.column(), compare.words(cell), "");
+      change(cell.column(), words(cell), "");
     }
     if (cell.referenced()) {
       leavings.add(new long[] {cell.start(), cell.end()});

@@ -35,7 +35,7 @@ public record SheetPlan(
   public Outcome analyse(InputStream raw, FormulaIndex.Sheet formulas)
       throws IOException, WorkbookRefusal {
     OutputStream none = OutputStream.nullOutputStream();
-    Outcome outcome = run(raw, none, new CellSet(), Frame.UNCHANGED, c -> {}, formulas, true);
+    Outcome outcome = run(raw, none, new CellSet(), Frame.UNCHANGED, null, formulas, true);
     if (formulas != null) {
       formulas.finish();
     }
@@ -47,6 +47,7 @@ public record SheetPlan(
    *
    * @param analysed what {@link #analyse} has found
    * @param dropped formula cells whose stored result goes
+   * @param changes null if nobody listens
    */
   public Outcome write(
       InputStream raw,
