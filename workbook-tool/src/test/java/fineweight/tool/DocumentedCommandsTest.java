@@ -43,7 +43,7 @@ class DocumentedCommandsTest {
     int run = 0;
     for (Path document : documents()) {
       Matcher block = BLOCK.matcher(Files.readString(document));
-      Path at = Files.createDirectories(folder.resolve(document.getFileName() + "-"));
+      Path at = Files.createTempDirectory(folder, "document");
       assertThat(Told.by("starter", at.resolve("my-coins.xlsx")).code()).isZero();
       while (block.find()) {
         for (String line : block.group(1).lines().filter(each -> !each.isBlank()).toList()) {
