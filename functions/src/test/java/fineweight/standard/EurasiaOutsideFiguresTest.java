@@ -16,8 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Figures of conventions, coinage laws, mints and encyclopedias, typed by hand from the texts named
- * beside them, against the catalogue.
+ * Figures of conventions, coinage laws, mints and encyclopedias against the catalogue. They were
+ * typed by hand as known from the citations beside them; the texts were not opened again for it.
  */
 class EurasiaOutsideFiguresTest {
   private static final Standards STANDARDS = EurasiaFiles.standards();

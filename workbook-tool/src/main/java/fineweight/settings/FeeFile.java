@@ -1,18 +1,12 @@
 package fineweight.settings;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import fineweight.money.Amounts;
 import fineweight.sale.Commission;
 import fineweight.sale.FeeSchedule;
 import fineweight.sale.Handling;
 import fineweight.sale.Payment;
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
@@ -33,7 +27,6 @@ import org.joda.money.Money;
  * </pre>
  */
 public final class FeeFile {
-  private static final long LARGEST = 1_000_000;
   private static final Set<String> FIELDS =
       Set.of(
           "name",
@@ -65,7 +58,7 @@ public final class FeeFile {
    *     the field
    */
   public static FeeSchedule read(Path file, CurrencyUnit wanted) throws SettingException {
-    JsonNode root = parse(file);
+    JsonNode root = JsonFile.read(file, "fees", "{\"currency\": \"USD\", \"commission\": \"10\"}");
     for (Iterator<String> names = root.fieldNames(); names.hasNext(); ) {
       String name = names.next();
       if (!FIELDS.contains(name)) {
@@ -88,34 +81,6 @@ public final class FeeFile {
               + "; give both in one");
     }
     return new FeeFile(file, root, currency).schedule();
-  }
-
-  private static JsonNode parse(Path file) throws SettingException {
-    JsonMapper mapper =
-        JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .build();
-    try {
-      if (Files.size(file) > LARGEST) {
-        throw new SettingException(file + " is too large for a file of fees");
-      }
-      JsonNode root = mapper.readTree(Files.readAllBytes(file));
-      if (root == null || !root.isObject()) {
-        throw new SettingException(
-            file
-                + " holds no JSON object; expected {\"currency\": \"USD\", \"commission\": \"10\"}");
-      }
-      return root;
-    } catch (JsonProcessingException broken) {
-      var place = broken.getLocation();
-      String where =
-          place == null ? "" : ", line " + place.getLineNr() + ", column " + place.getColumnNr();
-      throw new SettingException(file + where + ": this is no JSON that can be read");
-    } catch (IOException failed) {
-      throw new SettingException(
-          "the file of fees " + file + " cannot be read; check its name and place");
-    }
   }
 
   private FeeSchedule schedule() throws SettingException {

@@ -1,15 +1,8 @@
 package fineweight.settings;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import fineweight.metal.Metal;
 import fineweight.spot.SpotPrice;
 import fineweight.spot.SpotPrices;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -26,8 +19,6 @@ import org.joda.money.IllegalCurrencyException;
  * <pre>{"date": "2026-11-25", "currency": "USD", "prices": {"XAG": "30.00", "Cu": "9500/t"}}</pre>
  */
 public final class SpotFile {
-  private static final long LARGEST = 1_000_000;
-
   private SpotFile() {}
 
   /**
@@ -35,7 +26,8 @@ public final class SpotFile {
    *     the place in it
    */
   public static SpotPrices read(Path file) throws SettingException {
-    JsonNode root = parse(file);
+    JsonNode root =
+        JsonFile.read(file, "prices", "{\"date\": ..., \"currency\": ..., \"prices\": {...}}");
     CurrencyUnit currency = currency(text(root, "currency", file), file.toString());
     LocalDate date = date(text(root, "date", file), file);
     JsonNode prices = root.get("prices");
@@ -69,34 +61,6 @@ public final class SpotFile {
     return value.asText();
   }
 
-  private static JsonNode parse(Path file) throws SettingException {
-    JsonMapper mapper =
-        JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .build();
-    try {
-      if (Files.size(file) > LARGEST) {
-        throw new SettingException(file + " is too large for a file of prices");
-      }
-      JsonNode root = mapper.readTree(Files.readAllBytes(file));
-      if (root == null || !root.isObject()) {
-        throw new SettingException(
-            file
-                + " holds no JSON object; expected {\"date\": ..., \"currency\": ..., \"prices\": {...}}");
-      }
-      return root;
-    } catch (JsonProcessingException broken) {
-      var place = broken.getLocation();
-      String where =
-          place == null ? "" : ", line " + place.getLineNr() + ", column " + place.getColumnNr();
-      throw new SettingException(file + where + ": this is no JSON that can be read");
-    } catch (IOException failed) {
-      throw new SettingException(
-          "the file of prices " + file + " cannot be read; check its name and place");
-    }
-  }
-
   private static String text(JsonNode root, String field, Path file) throws SettingException {
     JsonNode value = root.get(field);
     if (value == null || !value.isTextual()) {
@@ -124,14 +88,5 @@ public final class SpotFile {
       throw new SettingException(
           where + ": \"" + code + "\" is no currency code of ISO 4217, such as USD or EUR");
     }
-  }
-
-  /** The metals that have a price, for messages. */
-  public static String metals(SpotPrices prices) {
-    List<String> words = new ArrayList<>();
-    for (Metal metal : prices.prices().keySet()) {
-      words.add(metal.word());
-    }
-    return String.join(", ", words);
   }
 }

@@ -9,7 +9,6 @@ import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** A run's report in the words of a collector. */
@@ -172,10 +171,5 @@ final class ReportWords {
     }
     out.println(
         "Melt is not an offer and not an appraisal; many coins are worth more than their metal. Have a doubtful piece looked at first.");
-  }
-
-  /** Lines of a table of words, for other commands. */
-  static String line(Map.Entry<String, String> entry) {
-    return String.format("  %-16s %s", entry.getKey(), entry.getValue());
   }
 }

@@ -15,9 +15,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * What the command says of United States coins against the laws themselves. Every figure is typed
- * from the text named beside it and turned into troy ounces here, with the grain of NIST Handbook
- * 44, Appendix C (1 grain = 64.798 91 mg, 1 troy ounce = 480 grains).
+ * What the command says of United States coins against the laws themselves. The figures were typed
+ * from memory of the law named beside them, not with its text open, and not from our catalogue;
+ * they are turned into troy ounces here, with the grain of NIST Handbook 44, Appendix C (1 grain =
+ * 64.798 91 mg, 1 troy ounce = 480 grains).
  */
 class CoreFactsTest {
   private static final BigDecimal GRAMS_PER_OUNCE = new BigDecimal("31.1034768");
