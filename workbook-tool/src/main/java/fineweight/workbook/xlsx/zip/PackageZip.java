@@ -18,8 +18,6 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /** The opened container. Names of parts are compared without regard to case, as the format does. */
 public final class PackageZip implements Closeable {
-  private static final long WORTH_A_THREAD = 1 << 20;
-
   private final ZipFile zip;
   private final List<ZipArchiveEntry> entries;
   private final Map<String, ZipArchiveEntry> byName = new HashMap<>();
@@ -87,8 +85,7 @@ public final class PackageZip implements Closeable {
   /** An XML part's content, size and checksum watched. */
   public InputStream xml(String part) throws IOException {
     ZipArchiveEntry entry = entry(part);
-    InputStream in = new GuardedStream(zip.getInputStream(entry), entry, true);
-    return entry.getSize() < WORTH_A_THREAD ? in : new ReadAheadStream(in);
+    return new GuardedStream(zip.getInputStream(entry), entry, true);
   }
 
   /** Reads a part to its end for the sake of its checksum. */
