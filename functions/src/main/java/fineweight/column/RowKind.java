@@ -4,22 +4,27 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Tells rows about coins from totals, headings within the list and repeated headings: a total is
  * never valued as a coin.
  */
 final class RowKind {
-  private static final String TOTAL =
-      "(grand |sub-?|lot |page )?-? ?(totals?|subtotals?|sum|sums|summe|summen|gesamt|gesamtsumme"
-          + "|zwischensumme|totaal|subtotaal|totale|totali|subtotale|somme|sous-total|suma|totales"
-          + "|carried forward|uebertrag|übertrag|i alt|summa|sammanlagt|à reporter)\\b.{0,30}";
+  private static final Pattern TOTAL =
+      Pattern.compile(
+          "(grand |sub-?|lot |page )?-? ?(totals?|subtotals?|sum|sums|summe|summen|gesamt|gesamtsumme"
+              + "|zwischensumme|totaal|subtotaal|totale|totali|subtotale|somme|sous-total|suma|totales"
+              + "|carried forward|uebertrag|übertrag|i alt|summa|sammanlagt|à reporter)\\b.{0,30}");
 
   /**
    * Words that begin a total's line only if they are all of it: "Average circulated dime" is a
    * coin.
    */
-  private static final String ALONE = "(average|avg|mean|median|balance|count|report)\\W*";
+  private static final Pattern ALONE =
+      Pattern.compile("(average|avg|mean|median|balance|count|report)\\W*");
+
+  private static final Pattern FULL_YEAR = Pattern.compile("\\d{4}");
 
   private RowKind() {}
 
@@ -64,7 +69,9 @@ final class RowKind {
               || column == InputColumn.LOT
               || column == InputColumn.NOTES
               || column == InputColumn.MINT;
-      if (place && (text.matches(TOTAL) || text.matches(ALONE)) && isBareTotal(row, table, text)) {
+      if (place
+          && (TOTAL.matcher(text).matches() || ALONE.matcher(text).matches())
+          && isBareTotal(row, table, text)) {
         return true;
       }
     }
@@ -77,7 +84,7 @@ final class RowKind {
         table
             .first(InputColumn.YEAR)
             .map(row::at)
-            .filter(year -> year.matches(".*\\d{4}.*"))
+            .filter(year -> FULL_YEAR.matcher(year).find())
             .isPresent();
     boolean denominated =
         table

@@ -77,15 +77,42 @@ final class InventoryFile {
     "by type and date"
   };
 
+  /** The same twelve columns as an office would fill them: each row looks its coin up in a list. */
+  private static final String[] LOOK_UPS = {
+    "VLOOKUP(D#,Standards!$A$1:$F$160,2,FALSE)",
+    "VLOOKUP(D#,Standards!$A$1:$F$160,3,FALSE)*E#",
+    "ROUND(Q#*Fineweight_XAG,2)",
+    "IF(ISNA(MATCH(D#,Standards!$A$1:$A$160,0)),&quot;not known&quot;,&quot;valued&quot;)",
+    "VLOOKUP(D#,Standards!$A$1:$F$160,4,FALSE)",
+    "VLOOKUP(D#,Standards!$A$1:$F$160,5,FALSE)",
+    "Q#*31.1034768",
+    "VLOOKUP(D#,Standards!$A$1:$F$160,6,FALSE)*E#",
+    "ROUND(W#*2000,2)",
+    "R#/2",
+    "IF(S#=&quot;valued&quot;,&quot;&quot;,&quot;which is it?&quot;)",
+    "MAX(R#,E#)"
+  };
+
   private final int rows;
+  private final boolean lookUps;
   private final Random random = new Random(18_530_221);
 
-  private InventoryFile(int rows) {
+  private InventoryFile(int rows, boolean lookUps) {
     this.rows = rows;
+    this.lookUps = lookUps;
   }
 
   static Path write(Path file, int rows) throws IOException {
-    InventoryFile inventory = new InventoryFile(rows);
+    return new InventoryFile(rows, false).write(file);
+  }
+
+  /** With look-up formulas, not calculated yet, in the columns that the other ways fill. */
+  static Path writeWithLookUps(Path file, int rows) throws IOException {
+    return new InventoryFile(rows, true).write(file);
+  }
+
+  private Path write(Path file) throws IOException {
+    InventoryFile inventory = this;
     try (ZipOutputStream zip =
         new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(file), 1 << 16))) {
       Writer out = new OutputStreamWriter(zip, StandardCharsets.UTF_8);
@@ -101,12 +128,15 @@ final class InventoryFile {
               "worksheets/sheet1.xml",
               "worksheet",
               "worksheets/sheet2.xml",
+              "worksheet",
+              "worksheets/sheet3.xml",
               "sharedStrings",
               "sharedStrings.xml",
               "styles",
               "styles.xml"));
       inventory.part(zip, out, "xl/styles.xml", inventory.styles());
       inventory.part(zip, out, "xl/worksheets/sheet2.xml", inventory.spotSheet());
+      inventory.part(zip, out, "xl/worksheets/sheet3.xml", standards());
       zip.putNextEntry(new ZipEntry(SHEET_PART));
       inventory.sheet(out);
       out.flush();
@@ -131,7 +161,8 @@ final class InventoryFile {
         .append("application/vnd.openxmlformats-package.relationships+xml\"/>");
     String[] parts = {
       "workbook.xml", "sheet.main", "worksheets/sheet1.xml", "worksheet", "worksheets/sheet2.xml",
-      "worksheet", "styles.xml", "styles", "sharedStrings.xml", "sharedStrings"
+      "worksheet", "worksheets/sheet3.xml", "worksheet", "styles.xml", "styles",
+      "sharedStrings.xml", "sharedStrings"
     };
     for (int i = 0; i < parts.length; i += 2) {
       all.append(
@@ -159,7 +190,8 @@ final class InventoryFile {
         + RELATIONS
         + "\"><sheets>"
         + "<sheet name=\"Inventory\" sheetId=\"1\" r:id=\"rId1\"/>"
-        + "<sheet name=\"Spot\" sheetId=\"2\" r:id=\"rId2\"/></sheets><definedNames>"
+        + "<sheet name=\"Spot\" sheetId=\"2\" r:id=\"rId2\"/>"
+        + "<sheet name=\"Standards\" sheetId=\"3\" r:id=\"rId3\"/></sheets><definedNames>"
         + "<definedName name=\"Fineweight_XAG\">Spot!$B$1</definedName></definedNames>"
         + "<calcPr calcId=\"0\"/></workbook>";
   }
@@ -183,6 +215,32 @@ final class InventoryFile {
         + "</worksheet>";
   }
 
+  /** A list of invented figures: the coins of the inventory among others. */
+  private static String standards() {
+    StringBuilder all = new StringBuilder("<worksheet xmlns=\"" + MAIN + "\"><sheetData>");
+    for (int row = 1; row <= 160; row++) {
+      String coin = row % 13 == 0 ? WORDS[row / 13 - 1] : "other coin " + row;
+      all.append("<row r=\"" + row + "\">").append(words("A", row, coin));
+      all.append(words("B", row, "silver"));
+      all.append("<c r=\"C" + row + "\"><v>0." + (7000 + row) + "</v></c>");
+      all.append(words("D", row, "by type and date")).append(words("E", row, "law of " + row));
+      all.append("<c r=\"F" + row + "\"><v>0</v></c></row>");
+    }
+    return all.append("</sheetData></worksheet>").toString();
+  }
+
+  private static String words(String column, int row, String text) {
+    return "<c r=\"%s%d\" t=\"inlineStr\"><is><t>%s</t></is></c>".formatted(column, row, text);
+  }
+
+  private void lookUps(Writer out, int row) throws IOException {
+    for (int i = 0; i < LOOK_UPS.length; i++) {
+      String column = i < 11 ? String.valueOf((char) ('P' + i)) : "AA";
+      String formula = LOOK_UPS[i].replace("#", String.valueOf(row));
+      out.write("<c r=\"" + column + row + "\"><f>" + formula + "</f></c>");
+    }
+  }
+
   private void sheet(Writer out) throws IOException {
     out.write("<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n<worksheet xmlns=\"");
     out.write(MAIN + "\"><dimension ref=\"A1:U" + (rows + 1) + "\"/><sheetData><row r=\"1\">");
@@ -191,9 +249,13 @@ final class InventoryFile {
     }
     out.write("</row>");
     for (int row = 2; row <= rows + 1; row++) {
-      out.write("<row r=\"" + row + "\" spans=\"1:21\">");
+      out.write("<row r=\"" + row + "\" spans=\"1:" + (lookUps ? 27 : 21) + "\">");
       ownerCells(out, row);
-      formerCells(out, row);
+      if (lookUps) {
+        lookUps(out, row);
+      } else {
+        formerCells(out, row);
+      }
       out.write("</row>");
     }
     out.write("</sheetData><conditionalFormatting sqref=\"F2:F" + (rows + 1) + "\"><cfRule");

@@ -14,9 +14,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads how many pieces a row is about. */
 final class QuantityReader {
+  private static final Pattern COUNT_SIGN = Pattern.compile("(?i)^(x|qty:?|ca\\.?|#)\\s*");
+  private static final Pattern UNIT =
+      Pattern.compile(
+          "(?i)\\s*(x|pcs?\\.?|pieces?|coins?|ea\\.?|each|stk\\.?|st\\.?|stuks?|ex\\.?|st(ü|u)ck|pezzi|pi(è|e)ces?)$");
+
   private static final Set<String> PIECES =
       Set.of(
           "pcs",
@@ -75,10 +81,7 @@ final class QuantityReader {
     String digits =
         text.length() > 40
             ? text
-            : text.replaceAll("(?i)^(x|qty:?|ca\\.?|#)\\s*", "")
-                .replaceAll(
-                    "(?i)\\s*(x|pcs?\\.?|pieces?|coins?|ea\\.?|each|stk\\.?|st\\.?|stuks?|ex\\.?|st(ü|u)ck|pezzi|pi(è|e)ces?)$",
-                    "");
+            : UNIT.matcher(COUNT_SIGN.matcher(text).replaceAll("")).replaceAll("");
     Optional<BigDecimal> number = NumberText.read(digits);
     if (number.isEmpty()) {
       return new Clue<>(

@@ -2,9 +2,15 @@ package fineweight.clue.word;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Numbers as people write them: decimal point or comma, with or without groups of three. */
 public final class NumberText {
+  private static final Pattern GROUPING =
+      Pattern.compile("(?<=\\d)[\\s\\u00a0\\u202f'’](?=\\d{3}\\b)");
+  private static final Pattern DIGITS = Pattern.compile("[+-]?[0-9.,]*[0-9][0-9.,]*");
+  private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)");
+
   private NumberText() {}
 
   /**
@@ -15,12 +21,12 @@ public final class NumberText {
    * @return empty if the text is no number
    */
   public static Optional<BigDecimal> read(String text) {
-    String plain = text.strip().replaceAll("(?<=\\d)[\\s\\u00a0\\u202f'’](?=\\d{3}\\b)", "");
-    if (!plain.matches("[+-]?[0-9.,]*[0-9][0-9.,]*")) {
+    String plain = GROUPING.matcher(text.strip()).replaceAll("");
+    if (!DIGITS.matcher(plain).matches()) {
       return Optional.empty();
     }
     String decimal = pointed(plain);
-    return decimal.matches("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)")
+    return DECIMAL.matcher(decimal).matches()
         ? Optional.of(new BigDecimal(decimal))
         : Optional.empty();
   }

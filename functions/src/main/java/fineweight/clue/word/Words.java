@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Cuts text into words. Takes time in proportion to the text's length and never fails. */
 public final class Words {
   /** Letters that do not fall apart into a base letter and an accent. */
+  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+
   private static final Map<Character, String> PLAIN =
       Map.ofEntries(
           Map.entry('ß', "ss"),
@@ -131,8 +134,9 @@ public final class Words {
       end++;
     }
     String text =
-        Normalizer.normalize(plain, Normalizer.Form.NFKD)
-            .replaceAll("\\p{M}+", "")
+        MARKS
+            .matcher(Normalizer.normalize(plain, Normalizer.Form.NFKD))
+            .replaceAll("")
             .toLowerCase(Locale.ROOT);
     add(text, start, end, Word.Kind.LETTERS);
     return end;
