@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 public final class ChartXml {
   /** With more points than this the marks of a line run into each other. */
-  private static final int MOST_MARKS = 60;
+  private static final int MOST_MARKS = 20;
 
   private static final int MARK_SIZE = 6;
   private static final int ACROSS = 111_111_111;
