@@ -25,7 +25,8 @@ final class Assembly {
   private boolean formulasMoved;
   private boolean hasFormulas;
 
-  Assembly(OpenedPackage source, EditRun run) throws IOException {
+  /** Makes the new parts, the owner's sheets first: only then is known what else follows. */
+  Assembly(OpenedPackage source, EditRun run) throws IOException, WorkbookRefusal {
     this.source = source;
     this.run = run;
     rewrite = new PackageRewrite(source.zip());
@@ -49,39 +50,46 @@ final class Assembly {
     putChanged(ContentTypes.PART, types.changed());
   }
 
-  void put(String part, byte[] content) {
+  void put(String part, byte[] content) throws IOException, WorkbookRefusal {
     rewrite.put(part, PartContent.of(content));
   }
 
-  /** Relationships are no part where there are none. */
-  void putChanged(Relationships changed) {
-    putChanged(changed.part(), changed.changed());
+  /** Relationships are no part where there are none. Some packages name the type of each. */
+  void putChanged(Relationships changed) throws IOException, WorkbookRefusal {
+    String part = changed.part();
+    byte[] content = changed.changed();
+    if (content != null && !source.zip().has(part) && types.of(part).isEmpty()) {
+      types.add(part, ContentTypes.RELATIONSHIPS);
+    }
+    putChanged(part, content);
   }
 
   ContentTypes types() {
     return types;
   }
 
-  private void putChanged(String part, byte[] content) {
+  private void putChanged(String part, byte[] content) throws IOException, WorkbookRefusal {
     if (content != null) {
       put(part, content);
     }
   }
 
-  private void ownersSheets() {
+  private void ownersSheets() throws IOException, WorkbookRefusal {
     for (SheetRun each : run.sheets()) {
-      Outcome analysed = each.analysed();
-      formulasMoved |= analysed.formulasMoved();
-      hasFormulas |= analysed.writesFormulas();
       if (each.changes() && !run.goneSheets().contains(each.sheet())) {
         rewrite.put(
-            source.zip().spelling(each.sheet().entry().part()),
-            out -> changedCells += each.write(out, null).changes());
+            source.zip().spelling(each.sheet().entry().part()), out -> take(each.write(out, null)));
       }
     }
   }
 
-  private void drafts() throws IOException {
+  private void take(Outcome written) {
+    changedCells += written.changes();
+    formulasMoved |= written.formulasMoved();
+    hasFormulas |= written.writesFormulas();
+  }
+
+  private void drafts() throws IOException, WorkbookRefusal {
     for (DraftRun each : run.drafts()) {
       changedCells += each.changes().size();
       if (each.old() == null) {
@@ -102,7 +110,7 @@ final class Assembly {
     }
   }
 
-  private void addSheet(DraftRun draft) throws IOException {
+  private void addSheet(DraftRun draft) throws IOException, WorkbookRefusal {
     String part = free("worksheets/sheet", 1);
     put(part, draft.bytes());
     draft.charts().write(part, this);
@@ -143,11 +151,12 @@ final class Assembly {
       types.remove(part);
       if (source.zip().has(itsRelations)) {
         rewrite.remove(itsRelations);
+        types.remove(itsRelations);
       }
     }
   }
 
-  private void styles() {
+  private void styles() throws IOException, WorkbookRefusal {
     byte[] changed = run.styles().changed();
     if (changed != null && source.stylesPart() == null) {
       String part = free("styles", 0);
@@ -173,11 +182,10 @@ final class Assembly {
             });
   }
 
-  void writeTo(OutputStream out) throws IOException, WorkbookRefusal {
+  void writeTo(OutputStream out) throws IOException {
     rewrite.writeTo(out);
   }
 
-  /** Known after writing. */
   long changedCells() {
     return changedCells;
   }

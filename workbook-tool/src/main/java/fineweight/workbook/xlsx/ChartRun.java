@@ -1,6 +1,7 @@
 package fineweight.workbook.xlsx;
 
 import fineweight.workbook.SheetChart;
+import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.chart.ChartSense;
 import fineweight.workbook.xlsx.chart.ChartXml;
 import fineweight.workbook.xlsx.chart.DraftedCells;
@@ -116,7 +117,7 @@ final class ChartRun {
   /**
    * @param sheetPart where the sheet stands, the new one included
    */
-  void write(String sheetPart, Assembly assembly) throws IOException {
+  void write(String sheetPart, Assembly assembly) throws IOException, WorkbookRefusal {
     for (String name : rewritten()) {
       assembly.put(placed.get(name).target().part(), contents.get(name));
     }
@@ -129,7 +130,8 @@ final class ChartRun {
     }
   }
 
-  private void addDrawing(String sheetPart, List<SheetChart> added, Assembly assembly) {
+  private void addDrawing(String sheetPart, List<SheetChart> added, Assembly assembly)
+      throws IOException, WorkbookRefusal {
     String part = assembly.free("drawings/drawing", 1);
     Relationships own = Relationships.none(part);
     String anchors = anchors(added, 1, own, assembly);
@@ -141,7 +143,8 @@ final class ChartRun {
     assembly.putChanged(sheet);
   }
 
-  private void changeDrawing(List<SheetChart> added, Assembly assembly) {
+  private void changeDrawing(List<SheetChart> added, Assembly assembly)
+      throws IOException, WorkbookRefusal {
     ByteEdits edits = new ByteEdits(drawing);
     placed.forEach(
         (name, chart) -> {
@@ -160,8 +163,8 @@ final class ChartRun {
     assembly.putChanged(relations);
   }
 
-  private String anchors(
-      List<SheetChart> added, int largest, Relationships from, Assembly assembly) {
+  private String anchors(List<SheetChart> added, int largest, Relationships from, Assembly assembly)
+      throws IOException, WorkbookRefusal {
     StringBuilder anchors = new StringBuilder();
     int number = largest;
     for (SheetChart chart : added) {

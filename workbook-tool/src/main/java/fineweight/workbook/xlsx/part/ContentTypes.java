@@ -14,6 +14,8 @@ public final class ContentTypes {
   public static final String STYLES =
       "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml";
   public static final String DRAWING = "application/vnd.openxmlformats-officedocument.drawing+xml";
+  public static final String RELATIONSHIPS =
+      "application/vnd.openxmlformats-package.relationships+xml";
   public static final String CHART =
       "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
 
