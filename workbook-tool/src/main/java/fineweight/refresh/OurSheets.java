@@ -5,10 +5,14 @@ import fineweight.refresh.collection.SaleLine;
 import fineweight.refresh.inventory.Answers;
 import fineweight.refresh.sheet.HistorySheet;
 import fineweight.refresh.sheet.LotsSheet;
+import fineweight.refresh.sheet.OpeningSheet;
 import fineweight.refresh.sheet.ReviewSheet;
 import fineweight.refresh.sheet.SaleListSheet;
 import fineweight.refresh.sheet.SpotSheet;
+import fineweight.refresh.sheet.TotalsSheet;
 import fineweight.refresh.sheet.TypeSetSheet;
+import fineweight.refresh.worth.Groups;
+import fineweight.workbook.FileFormat;
 import fineweight.workbook.NamedCell;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetSummary;
@@ -18,6 +22,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The sheets of our own that a run puts into the workbook, and their names. */
@@ -43,15 +48,16 @@ final class OurSheets {
   void addAll(Answers answers) throws WorkbookRefusal {
     SpotSheet spot = new SpotSheet(name("spot"), reckoning.spot());
     add(spot.draft(), spot.names());
-    if (reckoning.inventory().table().first(InputColumn.LOT).isPresent()) {
-      LotsSheet lots =
-          new LotsSheet(
-              name("lots"),
-              reckoning.spot(),
-              reckoning.lots(),
-              reckoning.lotCosts().typed(),
-              reckoning.inventory().sheet());
-      add(lots.draft(), lots.names());
+    HistorySheet history =
+        HistorySheet.of(
+            name("history"),
+            reckoning.workbook(),
+            reckoning.marks(),
+            reckoning.spot(),
+            reckoning.totals());
+    totals(history);
+    if (hasLots()) {
+      lots();
     }
     review();
     if (!answers.byPiece().isEmpty() || has("answers")) {
@@ -76,14 +82,38 @@ final class OurSheets {
               reckoning.inventory().sheet());
       add(sale.draft(), sale.names());
     }
-    HistorySheet history =
-        HistorySheet.of(
-            name("history"),
-            reckoning.workbook(),
-            reckoning.marks(),
-            reckoning.spot(),
-            reckoning.totals());
     add(history.draft(), history.names());
+  }
+
+  private boolean hasLots() {
+    return reckoning.inventory().table().first(InputColumn.LOT).isPresent();
+  }
+
+  private boolean takesCharts() {
+    return reckoning.workbook().format() != FileFormat.XLS;
+  }
+
+  private void totals(HistorySheet history) {
+    TotalsSheet totals =
+        new TotalsSheet(
+            name("totals"),
+            reckoning.spot(),
+            reckoning.totals(),
+            new Groups(reckoning.worths(), reckoning.held()),
+            hasLots() ? Optional.of(reckoning.lots()) : Optional.empty());
+    add(totals.draft(takesCharts(), history.chart(TotalsSheet.OVER_TIME)), totals.names());
+  }
+
+  private void lots() {
+    LotsSheet lots =
+        new LotsSheet(
+            name("lots"), reckoning.spot(), reckoning.lots(), reckoning.lotCosts().typed());
+    add(lots.draft(), lots.names());
+    OpeningSheet opening =
+        new OpeningSheet(name("opening"), reckoning.lots(), reckoning.inventory().sheet());
+    if (!opening.isEmpty() || has("opening")) {
+      add(opening.draft(takesCharts()), opening.names());
+    }
   }
 
   private void review() {

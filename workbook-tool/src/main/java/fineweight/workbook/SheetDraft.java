@@ -2,6 +2,7 @@ package fineweight.workbook;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A whole sheet of our own: added if the workbook has none of this name, otherwise put in the place
@@ -14,6 +15,8 @@ import java.util.Map;
  * @param frozenRows rows that stay visible when scrolling; 0 for none
  * @param dropDowns lists to choose from: by the cells they stand in, such as {@code C2:C40}, the
  *     formula or quoted list
+ * @param charts none in a file of a kind that we put no charts into (.xls)
+ * @param page how it is printed; empty leaves it to the office
  */
 public record SheetDraft(
     String name,
@@ -21,7 +24,34 @@ public record SheetDraft(
     List<List<DraftCell>> rows,
     Map<Integer, Double> widths,
     int frozenRows,
-    Map<String, String> dropDowns) {
+    Map<String, String> dropDowns,
+    List<SheetChart> charts,
+    Optional<PageSetup> page) {
+  public SheetDraft {
+    charts = List.copyOf(charts);
+  }
+
+  /** A sheet without charts that is printed as the office likes. */
+  public SheetDraft(
+      String name,
+      boolean hidden,
+      List<List<DraftCell>> rows,
+      Map<Integer, Double> widths,
+      int frozenRows,
+      Map<String, String> dropDowns) {
+    this(name, hidden, rows, widths, frozenRows, dropDowns, List.of(), Optional.empty());
+  }
+
+  /** This sheet with these charts. */
+  public SheetDraft with(List<SheetChart> more) {
+    return new SheetDraft(name, hidden, rows, widths, frozenRows, dropDowns, more, page);
+  }
+
+  /** This sheet printed so. */
+  public SheetDraft printed(PageSetup setup) {
+    return new SheetDraft(
+        name, hidden, rows, widths, frozenRows, dropDowns, charts, Optional.of(setup));
+  }
 
   /**
    * @param kind its part in the sheet, which gives the look

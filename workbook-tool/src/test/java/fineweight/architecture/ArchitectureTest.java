@@ -48,6 +48,7 @@ class ArchitectureTest {
           "workbook.xlsx.sheet",
           "workbook.xlsx.formula",
           "workbook.xlsx.splice",
+          "workbook.xlsx.chart",
           "workbook.xlsx.draft",
           "workbook.xlsx",
           "refresh.inventory",

@@ -60,7 +60,7 @@ final class InventoryBook {
     return this;
   }
 
-  private XSSFWorkbook opened() throws IOException {
+  XSSFWorkbook opened() throws IOException {
     return new XSSFWorkbook(new ByteArrayInputStream(bytes()));
   }
 
@@ -113,6 +113,12 @@ final class InventoryBook {
       throws IOException, WorkbookRefusal, RefreshRefusal {
     try (Workbook workbook = open()) {
       return Refresh.run(workbook, wishes(date, silver, gold));
+    }
+  }
+
+  void takeOut() throws IOException, WorkbookRefusal {
+    try (Workbook workbook = open()) {
+      Refresh.takeOut(workbook);
     }
   }
 

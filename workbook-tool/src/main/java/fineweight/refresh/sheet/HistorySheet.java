@@ -8,8 +8,11 @@ import fineweight.refresh.worth.Totals;
 import fineweight.workbook.Cell;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
+import fineweight.workbook.CellPlace;
 import fineweight.workbook.CellValue;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.PageSetup;
+import fineweight.workbook.SheetChart;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.SheetDraft.Kind;
@@ -36,6 +39,7 @@ public final class HistorySheet {
   private static final int FIRST_OUNCES = 6;
   private static final int LEAST = 10;
   private static final int WIDTH = 13;
+  private static final int FEWEST_OF_A_CHART = 5;
 
   private final String name;
   private final List<List<DraftCell>> kept;
@@ -194,7 +198,53 @@ public final class HistorySheet {
     for (int column = 0; column < WIDTH; column++) {
       widths.put(column, column == CURRENCY ? 9.0 : 18.0);
     }
-    return new SheetDraft(name, false, lines.rows(), widths, FIRST_ROW, Map.of());
+    return new SheetDraft(name, false, lines.rows(), widths, FIRST_ROW, Map.of())
+        .printed(PageSetup.wide(FIRST_ROW));
+  }
+
+  /**
+   * Melt and worth over time; empty until there are five lines in the currency of the last.
+   *
+   * @param place on the sheet that the chart stands on
+   */
+  public Optional<SheetChart> chart(SheetChart.Place place) {
+    int last = kept.size() - 1;
+    int first = last;
+    while (first >= 0 && isDrawn(kept.get(first))) {
+      first--;
+    }
+    first++;
+    if (last - first + 1 < FEWEST_OF_A_CHART) {
+      return Optional.empty();
+    }
+    int from = FIRST_ROW + first;
+    int to = FIRST_ROW + last;
+    return Optional.of(
+        new SheetChart(
+            SheetChart.PREFIX + "history",
+            SheetChart.Kind.LINE,
+            new SheetChart.Words(
+                "Worth and melt over time",
+                "Lines of worth and of melt at least, by the date of the prices; the figures stand on the history sheet.",
+                "date of the prices",
+                text(kept.get(last), CURRENCY),
+                "#,##0.00"),
+            SheetChart.Range.column(name, DATE, from, to),
+            List.of(series(WIDTH - 1, from, to), series(LEAST, from, to)),
+            false,
+            place));
+  }
+
+  private boolean isDrawn(List<DraftCell> line) {
+    return number(line, LEAST).isPresent()
+        && number(line, WIDTH - 1).isPresent()
+        && text(line, CURRENCY).equals(text(kept.get(kept.size() - 1), CURRENCY));
+  }
+
+  private SheetChart.Series series(int column, int from, int to) {
+    return new SheetChart.Series(
+        new CellPlace(name, FIRST_ROW - 1, column),
+        SheetChart.Range.column(name, column, from, to));
   }
 
   static String capital(Metal metal) {

@@ -1,20 +1,13 @@
 package fineweight.refresh.sheet;
 
 import fineweight.lot.BreakEven;
-import fineweight.lot.RunningTotal;
 import fineweight.lot.SpotTable;
 import fineweight.metal.Metal;
-import fineweight.refresh.inventory.ReadRow;
-import fineweight.refresh.inventory.SheetReference;
 import fineweight.refresh.worth.Lot;
 import fineweight.refresh.worth.Lots;
 import fineweight.refresh.worth.Spot;
 import fineweight.valuation.WorthCurve;
-import fineweight.workbook.CellContent;
-import fineweight.workbook.CellLook;
-import fineweight.workbook.CellPlace;
 import fineweight.workbook.SheetDraft.DraftCell;
-import fineweight.workbook.SheetDraft.Kind;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -25,15 +18,11 @@ final class LotDetails {
   /** More lots than a person reads one by one. */
   private static final int MOST_LOTS = 60;
 
-  private static final int MOST_LINES = 3000;
-
   private final Spot spot;
-  private final String inventorySheet;
   private final List<Lot> lots;
 
-  LotDetails(Spot spot, Lots all, String inventorySheet) {
+  LotDetails(Spot spot, Lots all) {
     this.spot = spot;
-    this.inventorySheet = inventorySheet;
     this.lots =
         all.all().stream()
             .filter(lot -> lot.isNamed() && lot.reckonedCost().isPresent())
@@ -47,7 +36,6 @@ final class LotDetails {
     }
     breakEven(lines);
     spotTable(lines);
-    opened(lines);
   }
 
   private void breakEven(Lines lines) {
@@ -97,39 +85,5 @@ final class LotDetails {
       lines.line(worth);
       lines.line(gain);
     }
-  }
-
-  private void opened(Lines lines) {
-    lines.blank();
-    lines.title("Each lot as it was opened, in the order of the rows");
-    lines.headings(List.of("Lot", "Number", "Row", "Worth", "Total", "Total less cost", "Piece"));
-    for (Lot lot : lots) {
-      RunningTotal running = lot.running().orElseThrow();
-      for (RunningTotal.Step step : running.steps()) {
-        if (lines.size() >= MOST_LINES) {
-          lines.remark("The list ends here; the totals above are of all rows.");
-          return;
-        }
-        lines.line(step(lot, running, step));
-      }
-    }
-  }
-
-  private List<DraftCell> step(Lot lot, RunningTotal running, RunningTotal.Step step) {
-    ReadRow read = lot.rows().get(step.number() - 1).read();
-    boolean paid = running.paidAt().orElse(-1) == step.number();
-    CellPlace place = new CellPlace(inventorySheet, read.row(), 0);
-    return List.of(
-        Lines.text(lot.name()),
-        Lines.whole(step.number()),
-        new DraftCell(
-            new CellContent.Text("row " + (read.row() + 1)),
-            CellLook.GENERAL,
-            Kind.PLAIN,
-            SheetReference.of(place).replace("$", "")),
-        Lines.money(step.worth().getAmount()),
-        Lines.money(step.total().getAmount()),
-        Lines.money(step.standing().getAmount()),
-        Lines.text((paid ? "PAID FOR: " : "") + read.words()));
   }
 }

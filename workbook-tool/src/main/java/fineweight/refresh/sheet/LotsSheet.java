@@ -14,6 +14,7 @@ import fineweight.refresh.worth.Spot;
 import fineweight.refresh.worth.Totals;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.PageSetup;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.SheetDraft.Kind;
@@ -29,7 +30,7 @@ import org.joda.money.Money;
 
 /**
  * One line for each lot: pieces, cost, fine ounces, melt, worth and gain; below them at which spot
- * each lot breaks even, its worth at other spots, and how it added up piece by piece.
+ * each lot breaks even and its worth at other spots.
  */
 public final class LotsSheet {
   /** Where a person may write what a lot cost, from 0. */
@@ -42,23 +43,16 @@ public final class LotsSheet {
   private final Spot spot;
   private final Lots lots;
   private final Map<String, BigDecimal> ownFigures;
-  private final String inventorySheet;
   private final List<Metal> metals;
 
   /**
    * @param ownFigures what their owner wrote as the cost of a lot
    */
-  public LotsSheet(
-      String name,
-      Spot spot,
-      Lots lots,
-      Map<String, BigDecimal> ownFigures,
-      String inventorySheet) {
+  public LotsSheet(String name, Spot spot, Lots lots, Map<String, BigDecimal> ownFigures) {
     this.name = name;
     this.spot = spot;
     this.lots = lots;
     this.ownFigures = ownFigures;
-    this.inventorySheet = inventorySheet;
     this.metals = Spot.precious().stream().filter(this::isHeld).toList();
   }
 
@@ -77,7 +71,7 @@ public final class LotsSheet {
     List<String> headings = headings();
     lines.headings(headings);
     lots.all().forEach(lot -> lines.line(line(lot)));
-    new LotDetails(spot, lots, inventorySheet).write(lines);
+    new LotDetails(spot, lots).write(lines);
     Map<Integer, Double> widths = new HashMap<>();
     for (int column = 0; column < headings.size(); column++) {
       widths.put(column, column < 3 ? 9.0 : 19.0);
@@ -85,7 +79,8 @@ public final class LotsSheet {
     widths.put(0, 18.0);
     widths.put(headings.size() - 2, 34.0);
     widths.put(headings.size() - 1, 60.0);
-    return new SheetDraft(name, false, lines.rows(), widths, FIRST_ROW, Map.of());
+    return new SheetDraft(name, false, lines.rows(), widths, FIRST_ROW, Map.of())
+        .printed(PageSetup.wide(FIRST_ROW));
   }
 
   private List<String> headings() {

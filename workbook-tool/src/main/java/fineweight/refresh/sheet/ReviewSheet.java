@@ -14,6 +14,7 @@ import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.PageSetup;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.SheetDraft.Kind;
@@ -92,12 +93,13 @@ public final class ReviewSheet {
       rows.add(line(row, rows.size(), dropDowns));
     }
     return new SheetDraft(
-        name,
-        false,
-        rows,
-        Map.of(0, 10.0, 1, 10.0, 2, 46.0, 3, 90.0, 4, 11.0, 5, 34.0, 6, 44.0, 7, 44.0, 8, 44.0),
-        FIRST_ROW,
-        dropDowns);
+            name,
+            false,
+            rows,
+            Map.of(0, 10.0, 1, 10.0, 2, 46.0, 3, 90.0, 4, 11.0, 5, 34.0, 6, 44.0, 7, 44.0, 8, 44.0),
+            FIRST_ROW,
+            dropDowns)
+        .printed(PageSetup.wide(FIRST_ROW));
   }
 
   private static List<DraftCell> headings() {

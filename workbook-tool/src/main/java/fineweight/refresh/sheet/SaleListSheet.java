@@ -9,6 +9,7 @@ import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.PageSetup;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.SheetDraft.Kind;
@@ -70,7 +71,8 @@ public final class SaleListSheet {
         terms.map(SaleListSheet::words).orElse("No fees are known, so there is no least price."));
     lines.headings(headings(currency));
     list.forEach(line -> lines.line(line(line)));
-    return new SheetDraft(name, false, lines.rows(), WIDTHS, FIRST_ROW, Map.of());
+    return new SheetDraft(name, false, lines.rows(), WIDTHS, FIRST_ROW, Map.of())
+        .printed(PageSetup.wide(FIRST_ROW));
   }
 
   private static List<String> headings(String currency) {

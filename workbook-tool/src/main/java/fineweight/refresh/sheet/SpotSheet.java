@@ -10,6 +10,7 @@ import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.PageSetup;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.SheetDraft.Kind;
@@ -77,7 +78,8 @@ public final class SpotSheet {
             cell(new CellContent.Number(spot.wear()), CellLook.number("0.0000"), Kind.INPUT)));
     rows.add(List.of());
     remarks(rows);
-    return new SheetDraft(name, false, rows, Map.of(0, 34.0, 1, 22.0, 2, 16.0), 0, Map.of());
+    return new SheetDraft(name, false, rows, Map.of(0, 34.0, 1, 22.0, 2, 16.0), 0, Map.of())
+        .printed(PageSetup.upright(0));
   }
 
   private static void remarks(List<List<DraftCell>> rows) {

@@ -14,6 +14,7 @@ import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.PageSetup;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.SheetDraft.Kind;
@@ -49,12 +50,13 @@ public final class TypeSetSheet {
       lines.line(line(entry, rows.getOrDefault(entry.key(), List.of())));
     }
     return new SheetDraft(
-        name,
-        false,
-        lines.rows(),
-        Map.of(0, 22.0, 1, 46.0, 2, 30.0, 3, 13.0, 4, 9.0, 5, 13.0, 6, 18.0),
-        FIRST_ROW,
-        Map.of());
+            name,
+            false,
+            lines.rows(),
+            Map.of(0, 22.0, 1, 46.0, 2, 30.0, 3, 13.0, 4, 9.0, 5, 13.0, 6, 18.0),
+            FIRST_ROW,
+            Map.of())
+        .printed(PageSetup.upright(FIRST_ROW));
   }
 
   private void head(Lines lines, SetReview review) {

@@ -5,9 +5,11 @@ import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
 import fineweight.metal.FineContent;
 import fineweight.refresh.inventory.ReadRow;
+import fineweight.valuation.Worth;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -27,6 +29,7 @@ public final class Totals {
   private BigDecimal least = BigDecimal.ZERO;
   private BigDecimal most = BigDecimal.ZERO;
   private BigDecimal worth = BigDecimal.ZERO;
+  private BigDecimal mostWorth = BigDecimal.ZERO;
   private BigDecimal fromMemory = BigDecimal.ZERO;
 
   /** A cost without a currency is taken to be in that of the prices. */
@@ -52,7 +55,13 @@ public final class Totals {
             appraisal.state() == RowState.SEVERAL
                 ? melt.result(appraisal.mostContent()).orElse(low).max(low)
                 : low);
-    worth = worths.of(row).map(found -> worth.add(found.atCell().getAmount())).orElse(worth);
+    BigDecimal lowWorth = amount(worths.of(row));
+    worth = worth.add(lowWorth);
+    mostWorth =
+        mostWorth.add(
+            appraisal.state() == RowState.SEVERAL
+                ? amount(Optional.of(worths.range(row).high().worth())).max(lowWorth)
+                : lowWorth);
     if (appraisal.figures().fromMemory()) {
       fromMemory = fromMemory.add(low);
     }
@@ -62,6 +71,26 @@ public final class Totals {
     } else {
       withoutCost++;
     }
+  }
+
+  private static BigDecimal amount(Optional<Worth> worth) {
+    return worth.map(found -> found.atCell().getAmount()).orElse(BigDecimal.ZERO);
+  }
+
+  /** Adds what others have added up. */
+  void add(Totals other) {
+    rows += other.rows;
+    pieces += other.pieces;
+    other.states.forEach((state, count) -> states.merge(state, count, Integer::sum));
+    content = content.plus(other.content);
+    withoutPrice += other.withoutPrice;
+    least = least.add(other.least);
+    most = most.add(other.most);
+    worth = worth.add(other.worth);
+    mostWorth = mostWorth.add(other.mostWorth);
+    fromMemory = fromMemory.add(other.fromMemory);
+    withoutCost += other.withoutCost;
+    other.costs.forEach((code, cost) -> costs.merge(code, cost, BigDecimal::add));
   }
 
   public int rows() {
@@ -92,6 +121,16 @@ public final class Totals {
   /** The sum of the rows' worth as their cells show it, open rows at their lowest. */
   public BigDecimal worth() {
     return worth;
+  }
+
+  /** The same with open rows at their highest. */
+  public BigDecimal mostWorth() {
+    return mostWorth;
+  }
+
+  /** How many rows wait for a person. */
+  public int open() {
+    return count(RowState.SEVERAL) + count(RowState.NOT_KNOWN);
   }
 
   /** The part of {@link #least} that rests on standards from memory. */

@@ -26,7 +26,8 @@ import org.apache.poi.ss.util.PaneInformation;
 
 /**
  * Sheets of our own. One that is there already is filled anew in its place, so that formulas of the
- * owner's that look into it stay valid; a list to choose from that is no longer wanted stays.
+ * owner's that look into it stay valid; a list to choose from that is no longer wanted stays. There
+ * are no charts: the library can make none in this format.
  */
 final class XlsDrafts {
   private final HSSFWorkbook workbook;
@@ -48,7 +49,8 @@ final class XlsDrafts {
     requireRoom(draft);
     if (workbook.getSheet(draft.name()) == null) {
       requireUnlocked();
-      workbook.createSheet(draft.name());
+      HSSFSheet sheet = workbook.createSheet(draft.name());
+      draft.page().ifPresent(page -> XlsSheets.setUp(sheet, page));
       changes.other();
     }
     int index = workbook.getSheetIndex(draft.name());

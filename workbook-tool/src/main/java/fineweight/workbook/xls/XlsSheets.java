@@ -1,5 +1,6 @@
 package fineweight.workbook.xls;
 
+import fineweight.workbook.PageSetup;
 import fineweight.workbook.SheetLayout;
 import fineweight.workbook.SheetLayout.Area;
 import fineweight.workbook.SheetSummary;
@@ -14,6 +15,7 @@ import org.apache.poi.hssf.record.ProtectRecord;
 import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
 
 /** Sheets in our words, and what their owner forbids. */
 final class XlsSheets {
@@ -34,6 +36,18 @@ final class XlsSheets {
         };
     return new SheetSummary(
         workbook.getSheetName(index), visibility, sheet.getProtect(), isTable(sheet));
+  }
+
+  /** How a sheet of ours is printed. */
+  static void setUp(HSSFSheet sheet, PageSetup page) {
+    sheet.setFitToPage(true);
+    sheet.setAutobreaks(true);
+    sheet.getPrintSetup().setLandscape(page.landscape());
+    sheet.getPrintSetup().setFitWidth((short) 1);
+    sheet.getPrintSetup().setFitHeight((short) 0);
+    if (page.repeatedRows() > 0) {
+      sheet.setRepeatingRows(new CellRangeAddress(0, page.repeatedRows() - 1, -1, -1));
+    }
   }
 
   static List<String> names(HSSFWorkbook workbook) {

@@ -37,6 +37,7 @@ final class Assembly {
     ownersSheets();
     drafts();
     run.goneSheets().forEach(this::takeOut);
+    dropLost();
     styles();
     if (formulasMoved) {
       dropCalculationChain();
@@ -49,8 +50,22 @@ final class Assembly {
     putChanged(ContentTypes.PART, types.changed());
   }
 
-  private void put(String part, byte[] content) throws IOException, WorkbookRefusal {
+  void put(String part, byte[] content) throws IOException, WorkbookRefusal {
     rewrite.put(part, PartContent.of(content));
+  }
+
+  /** Relationships are no part where there are none. Some packages name the type of each. */
+  void putChanged(Relationships changed) throws IOException, WorkbookRefusal {
+    String part = changed.part();
+    byte[] content = changed.changed();
+    if (content != null && !source.zip().has(part) && types.of(part).isEmpty()) {
+      types.add(part, ContentTypes.RELATIONSHIPS);
+    }
+    putChanged(part, content);
+  }
+
+  ContentTypes types() {
+    return types;
   }
 
   private void putChanged(String part, byte[] content) throws IOException, WorkbookRefusal {
@@ -81,8 +96,12 @@ final class Assembly {
         addSheet(each);
       } else {
         if (each.differs()) {
-          formulasMoved = true;
-          put(source.zip().spelling(each.old().entry().part()), each.bytes());
+          formulasMoved |= each.cellsDiffer();
+          String part = source.zip().spelling(each.old().entry().part());
+          if (each.cellsDiffer() || each.charts().newDrawing() != null) {
+            put(part, each.bytes());
+          }
+          each.charts().write(part, this);
         }
         if (each.hidesOtherwise()) {
           run.workbook().setHidden(each.old().entry(), each.draft().hidden());
@@ -94,9 +113,10 @@ final class Assembly {
   private void addSheet(DraftRun draft) throws IOException, WorkbookRefusal {
     String part = free("worksheets/sheet", 1);
     put(part, draft.bytes());
+    draft.charts().write(part, this);
     types.add(part, ContentTypes.WORKSHEET);
     String relation = relationships.add("worksheet", part);
-    run.workbook().addSheet(draft.draft().name(), draft.draft().hidden(), relation);
+    run.workbook().addSheet(draft.draft(), relation);
     formulasMoved = true;
   }
 
@@ -105,7 +125,7 @@ final class Assembly {
    *
    * @param number the first to try; 0 is not written
    */
-  private String free(String name, int number) {
+  String free(String name, int number) {
     String folder = source.workbookPart().substring(0, source.workbookPart().lastIndexOf('/') + 1);
     String part = folder + name + (number == 0 ? "" : number) + ".xml";
     return taken.add(part.toLowerCase(Locale.ROOT)) ? part : free(name, number + 1);
@@ -113,16 +133,27 @@ final class Assembly {
 
   private void takeOut(OpenedSheet sheet) {
     String part = sheet.entry().part();
-    rewrite.remove(part);
-    if (source.zip().has(Relationships.partOf(part))) {
-      rewrite.remove(Relationships.partOf(part));
-    }
-    types.remove(part);
     relationships.allOfKind("worksheet").stream()
         .filter(t -> t.part().equalsIgnoreCase(part))
         .forEach(relationships::remove);
     run.workbook().removeSheet(sheet.entry());
     formulasMoved |= sheet.facts().formulas() > 0;
+  }
+
+  /** Parts that only what was taken out pointed to. */
+  private void dropLost() throws IOException {
+    Reach reach = new Reach(source);
+    run.goneSheets().forEach(sheet -> reach.cut(source.workbookPart(), sheet.entry().part()));
+    run.drafts().forEach(draft -> draft.charts().cut(reach));
+    for (String part : reach.lost()) {
+      String itsRelations = Relationships.partOf(part);
+      rewrite.remove(part);
+      types.remove(part);
+      if (source.zip().has(itsRelations)) {
+        rewrite.remove(itsRelations);
+        types.remove(itsRelations);
+      }
+    }
   }
 
   private void styles() throws IOException, WorkbookRefusal {

@@ -6,6 +6,7 @@ import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.SheetSummary.Visibility;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.chart.DraftedCells;
 import fineweight.workbook.xlsx.draft.DraftPart;
 import fineweight.workbook.xlsx.draft.WholeSheet;
 import fineweight.workbook.xlsx.sheet.CellReading;
@@ -30,9 +31,11 @@ final class DraftRun {
   private final byte[] bytes;
   private final CellSet changed = new CellSet();
   private final List<CellChange> changes = new ArrayList<>();
-  private final boolean differs;
+  private final ChartRun charts;
+  private final boolean cellsDiffer;
+  private final boolean chartsDiffer;
 
-  DraftRun(OpenedPackage source, SheetDraft draft, CellReading reading)
+  DraftRun(OpenedPackage source, SheetDraft draft, CellReading reading, DraftedCells drafted)
       throws IOException, WorkbookRefusal {
     this.draft = draft;
     Optional<OpenedSheet> there = source.sheet(draft.name());
@@ -44,8 +47,12 @@ final class DraftRun {
               .formatted(draft.name()));
     }
     byte[] stored = old == null ? null : stored(source);
-    bytes = new DraftPart(draft, new DraftStyles(reading.styles())).bytes(stored);
-    differs = compare(stored, reading);
+    DraftPart part = new DraftPart(draft, new DraftStyles(reading.styles()), stored);
+    String sheetPart = old == null ? null : source.zip().spelling(old.entry().part());
+    charts = new ChartRun(source, sheetPart, part.drawing(), draft.charts(), drafted);
+    bytes = part.bytes(charts.newDrawing());
+    cellsDiffer = compare(stored, reading);
+    chartsDiffer = charts.differs();
   }
 
   private byte[] stored(OpenedPackage source) throws IOException {
@@ -95,9 +102,17 @@ final class DraftRun {
     return bytes;
   }
 
-  /** Whether the part must be written. */
+  ChartRun charts() {
+    return charts;
+  }
+
+  /** Whether the sheet must be written. */
   boolean differs() {
-    return differs;
+    return cellsDiffer || chartsDiffer;
+  }
+
+  boolean cellsDiffer() {
+    return cellsDiffer;
   }
 
   /** Whether the owner would see the sheet otherwise than the draft wants. */

@@ -1,10 +1,13 @@
 package fineweight.workbook.xlsx;
 
 import fineweight.workbook.ColumnEdit;
+import fineweight.workbook.SheetChart;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.WorkbookEdit;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
@@ -35,8 +38,24 @@ final class EditRules {
       check(draft.name());
       require(names.add(key(draft.name())), "drafts: two are named " + draft.name());
     }
+    edit.drafts().forEach(draft -> checkCharts(draft, edit.drafts()));
     for (String gone : edit.removals().sheets()) {
       require(!names.contains(key(gone)), "removals: a draft is named " + gone);
+    }
+  }
+
+  private static void checkCharts(SheetDraft draft, List<SheetDraft> drafts) {
+    Set<String> names = new HashSet<>();
+    for (SheetChart chart : draft.charts()) {
+      require(names.add(chart.name()), "charts: two are named " + chart.name());
+      List<String> sheets = new ArrayList<>(List.of(chart.categories().sheet()));
+      chart
+          .series()
+          .forEach(each -> sheets.addAll(List.of(each.name().sheet(), each.values().sheet())));
+      for (String sheet : sheets) {
+        boolean drafted = drafts.stream().anyMatch(each -> each.name().equals(sheet));
+        require(drafted, "charts: no draft is named " + sheet);
+      }
     }
   }
 

@@ -9,6 +9,7 @@ import fineweight.workbook.SheetSummary.Visibility;
 import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookEdit.ColumnPlace;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.chart.DraftedCells;
 import fineweight.workbook.xlsx.draft.WholeSheet;
 import fineweight.workbook.xlsx.part.WorkbookEdits;
 import fineweight.workbook.xlsx.sheet.CellReading;
@@ -55,8 +56,9 @@ final class EditRun {
       source.sheet(name).ifPresent(goneSheets::add);
     }
     refuseNothingToSee(edit);
+    DraftedCells drafted = new DraftedCells(edit.drafts());
     for (SheetDraft draft : edit.drafts()) {
-      drafts.add(new DraftRun(source, draft, reading));
+      drafts.add(new DraftRun(source, draft, reading, drafted));
     }
     fill(edit);
     StaleResults stale = new StaleResults(source, this);

@@ -117,7 +117,7 @@ final class OpenedPackage implements Closeable {
     return zip.xml(part);
   }
 
-  private Markup markup(String part) throws IOException {
+  Markup markup(String part) throws IOException {
     try (InputStream in = xml(part)) {
       return Markup.read(part, in);
     }
@@ -233,6 +233,14 @@ final class OpenedPackage implements Closeable {
   /** Fresh ones, to be changed by one edit. */
   Relationships workbookRelationships() {
     return new Relationships(workbookPart, relationships);
+  }
+
+  /** What a part points to; fresh ones, to be changed by one edit. */
+  Relationships relationshipsOf(String part) throws IOException {
+    String relations = Relationships.partOf(part);
+    return zip.has(relations)
+        ? new Relationships(part, markup(relations))
+        : Relationships.none(part);
   }
 
   /** Fresh ones, to be added to by one edit. */

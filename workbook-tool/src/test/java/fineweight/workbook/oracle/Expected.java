@@ -96,7 +96,15 @@ public record Expected(
   }
 
   boolean ownsName(XmlElement definedName) {
-    return names.contains(lower(definedName.get("name")));
+    return names.contains(lower(definedName.get("name"))) || repeatedRows(definedName);
+  }
+
+  /** The rows that a sheet of ours begins every printed page with. */
+  private boolean repeatedRows(XmlElement definedName) {
+    String text = definedName.allText().strip();
+    int end = Math.max(0, text.lastIndexOf('!'));
+    return definedName.get("name").equals("_xlnm.Print_Titles")
+        && ownsSheet(text.substring(0, end).replaceAll("^'|'$", "").replace("''", "'"));
   }
 
   /** Whether the column (from 0) of the sheet is one that we put in or take out. */

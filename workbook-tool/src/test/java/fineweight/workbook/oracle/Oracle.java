@@ -144,7 +144,26 @@ public final class Oracle {
         parts.tables(sheet).forEach(part -> roles.put(part, PartRole.TABLE));
       }
     }
+    for (PackageParts.Sheet sheet : parts.sheets()) {
+      if (expected.ownsSheet(sheet.name())) {
+        below(parts, sheet.part(), roles);
+      }
+    }
     return roles;
+  }
+
+  /** Drawings and charts of a sheet of ours are ours, as long as nobody else's. */
+  private static void below(PackageParts parts, String part, Map<String, PartRole> roles)
+      throws IOException {
+    if (parts.zip().entries().containsKey(PackageParts.relationsPart(part))) {
+      roles.putIfAbsent(PackageParts.relationsPart(part), PartRole.OWN_SHEET);
+    }
+    for (PackageParts.Relation relation : parts.relations(part)) {
+      boolean inside = parts.zip().entries().containsKey(relation.target());
+      if (inside && roles.putIfAbsent(relation.target(), PartRole.OWN_SHEET) == null) {
+        below(parts, relation.target(), roles);
+      }
+    }
   }
 
   private void compareParts(Map<String, PartRole> roles) throws IOException {

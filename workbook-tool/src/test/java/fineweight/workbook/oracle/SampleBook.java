@@ -22,6 +22,15 @@ import java.util.zip.ZipOutputStream;
  * E with a header, two figures and a text put in beside the list.
  */
 public final class SampleBook {
+  private static final String DRAWING =
+      "<wsDr xmlns=\"http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing\"/>";
+  private static final String CHART =
+      "<chartSpace xmlns=\"http://schemas.openxmlformats.org/drawingml/2006/chart\""
+          + " xmlns:a=\"http://schemas.openxmlformats.org/drawingml/2006/main\"><chart><title><tx>"
+          + "<rich><a:bodyPr/><a:p><a:r><a:t>Melt</a:t></a:r></a:p></rich></tx></title><plotArea>"
+          + "<pieChart><ser><idx val=\"0\"/><order val=\"0\"/><val><numRef><f>Coins!$C$2:$C$4</f>"
+          + "</numRef></val></ser></pieChart></plotArea></chart></chartSpace>";
+
   private static final String MAIN =
       "xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
           + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\"";
@@ -66,9 +75,9 @@ public final class SampleBook {
     parts.put("xl/styles.xml", styles());
     parts.put("xl/calcChain.xml", "<calcChain " + MAIN + "><c r=\"D2\" i=\"1\"/></calcChain>");
     parts.put("xl/tables/table1.xml", table());
-    parts.put("xl/drawings/drawing1.xml", "<d><chart id=\"rId1\"/></d>");
+    parts.put("xl/drawings/drawing1.xml", DRAWING);
     parts.put("xl/drawings/_rels/drawing1.xml.rels", relations("chart", "../charts/chart1.xml"));
-    parts.put("xl/charts/chart1.xml", "<c><title>Melt</title><f>Coins!$C$2:$C$4</f></c>");
+    parts.put("xl/charts/chart1.xml", CHART);
     parts.put(
         "xl/comments1.xml",
         "<comments "

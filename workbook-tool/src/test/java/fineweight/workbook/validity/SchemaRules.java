@@ -14,6 +14,8 @@ import org.apache.xmlbeans.XmlError;
 import org.apache.xmlbeans.XmlException;
 import org.apache.xmlbeans.XmlObject;
 import org.apache.xmlbeans.XmlOptions;
+import org.openxmlformats.schemas.drawingml.x2006.chart.ChartSpaceDocument;
+import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.WsDrDocument;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.SstDocument;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.StyleSheetDocument;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.TableDocument;
@@ -50,6 +52,21 @@ final class SchemaRules {
       }
       for (String table : parts.tables(sheet)) {
         validate(parts, table, TableDocument.Factory::parse, findings);
+      }
+      drawings(parts, sheet, findings);
+    }
+  }
+
+  private static void drawings(PackageParts parts, PackageParts.Sheet sheet, List<String> findings)
+      throws IOException {
+    for (PackageParts.Relation drawing : parts.relations(sheet.part())) {
+      if (drawing.type().equals("drawing")) {
+        validate(parts, drawing.target(), WsDrDocument.Factory::parse, findings);
+        for (PackageParts.Relation chart : parts.relations(drawing.target())) {
+          if (chart.type().equals("chart")) {
+            validate(parts, chart.target(), ChartSpaceDocument.Factory::parse, findings);
+          }
+        }
       }
     }
   }

@@ -11,6 +11,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -181,6 +184,13 @@ final class RawWorkbook {
       try (InputStream in = zip.getInputStream(entry)) {
         return new String(in.readAllBytes(), StandardCharsets.UTF_8);
       }
+    }
+  }
+
+  /** The names of all parts. */
+  static Set<String> parts(Path file) throws IOException {
+    try (ZipFile zip = new ZipFile(file.toFile())) {
+      return zip.stream().map(ZipEntry::getName).collect(Collectors.toCollection(TreeSet::new));
     }
   }
 

@@ -2,6 +2,7 @@ package fineweight.workbook.xlsx.draft;
 
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
+import fineweight.workbook.PageSetup;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.WorkbookRefusal;
@@ -16,28 +17,45 @@ public final class DraftPart {
   private final SheetDraft draft;
   private final DraftStyles styles;
   private final CellWriter writer;
+  private final SheetPieces pieces;
+  private final boolean isNew;
 
-  public DraftPart(SheetDraft draft, DraftStyles styles) {
+  /**
+   * @param old the part that it takes the place of; null if there is none. What its owner has put
+   *     beside our cells stays.
+   */
+  public DraftPart(SheetDraft draft, DraftStyles styles, byte[] old) {
     this.draft = draft;
     this.styles = styles;
     writer = new CellWriter(draft.name(), "");
+    pieces = old == null ? SheetPieces.fresh() : SheetPieces.of(old);
+    isNew = old == null;
+  }
+
+  /** The relation to the drawing that the sheet has; null if it has none. */
+  public String drawing() {
+    return pieces.drawing();
   }
 
   /**
    * The sheet's part.
    *
-   * @param old the part that it takes the place of; null if there is none. What its owner has put
-   *     beside our cells stays.
+   * @param newDrawing the relation to a drawing that it gets; null leaves things as they are
    */
-  public byte[] bytes(byte[] old) throws WorkbookRefusal {
-    SheetPieces pieces = old == null ? SheetPieces.fresh() : SheetPieces.of(old);
-    if (old == null) {
+  public byte[] bytes(String newDrawing) throws WorkbookRefusal {
+    if (isNew) {
       pieces.put("sheetViews", view());
       pieces.put("sheetFormatPr", "<sheetFormatPr defaultRowHeight=\"15\"/>");
       pieces.put(
           "pageMargins",
           "<pageMargins left=\"0.7\" right=\"0.7\" top=\"0.75\" bottom=\"0.75\""
               + " header=\"0.3\" footer=\"0.3\"/>");
+      draft.page().ifPresent(this::page);
+    }
+    if (newDrawing != null) {
+      pieces.put(
+          "drawing",
+          "<drawing xmlns:r=\"%s\" r:id=\"%s\"/>".formatted(SheetPieces.RELATIONS, newDrawing));
     }
     pieces.put("dimension", "");
     pieces.put("cols", columns());
@@ -55,6 +73,28 @@ public final class DraftPart {
             + " activePane=\"bottomLeft\" state=\"frozen\"/><selection pane=\"bottomLeft\"/>"
             + "</sheetView></sheetViews>")
         .formatted(draft.frozenRows(), draft.frozenRows() + 1);
+  }
+
+  private void page(PageSetup page) {
+    pieces.put("sheetPr", "<sheetPr><pageSetUpPr fitToPage=\"1\"/></sheetPr>");
+    pieces.put(
+        "pageSetup",
+        "<pageSetup orientation=\"%s\" fitToWidth=\"1\" fitToHeight=\"0\"/>"
+            .formatted(page.landscape() ? "landscape" : "portrait"));
+    pieces.put(
+        "headerFooter",
+        "<headerFooter><oddFooter>&amp;L&amp;A&amp;R&amp;P / &amp;N</oddFooter></headerFooter>");
+    StringBuilder breaks = new StringBuilder();
+    for (int row : page.breaks()) {
+      breaks.append("<brk id=\"%d\" max=\"16383\" man=\"1\"/>".formatted(row));
+    }
+    if (!breaks.isEmpty()) {
+      int count = page.breaks().size();
+      pieces.put(
+          "rowBreaks",
+          "<rowBreaks count=\"%d\" manualBreakCount=\"%d\">%s</rowBreaks>"
+              .formatted(count, count, breaks));
+    }
   }
 
   private String columns() {

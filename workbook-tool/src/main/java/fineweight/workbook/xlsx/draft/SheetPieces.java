@@ -11,6 +11,8 @@ import java.util.List;
  * some of which are replaced.
  */
 final class SheetPieces {
+  static final String RELATIONS =
+      "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
   private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
   private static final List<String> ORDER =
       List.of(
@@ -60,6 +62,7 @@ final class SheetPieces {
   private final String after;
   private final boolean prefixed;
   private final List<Piece> pieces = new ArrayList<>();
+  private String drawing;
 
   private SheetPieces(String before, String after, boolean prefixed) {
     this.before = before;
@@ -105,11 +108,19 @@ final class SheetPieces {
       long start = cursor.start();
       long end = cursor.end();
       boolean empty = cursor.isEmptyElement();
+      if (name.equals("drawing")) {
+        drawing = cursor.attributes().getAttributeValue(RELATIONS, "id");
+      }
       cursor.skip();
       int known = ORDER.indexOf(name);
       rank = known < 0 ? rank : known;
       pieces.add(new Piece(rank, name, text(utf8, start, empty ? end : cursor.end())));
     }
+  }
+
+  /** The relation to the sheet's drawing; null if it has none. */
+  String drawing() {
+    return drawing;
   }
 
   /** Puts a piece in the place of all of that name. An empty text only takes them out. */

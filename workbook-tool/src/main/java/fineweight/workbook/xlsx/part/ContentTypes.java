@@ -13,6 +13,11 @@ public final class ContentTypes {
       "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
   public static final String STYLES =
       "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml";
+  public static final String DRAWING = "application/vnd.openxmlformats-officedocument.drawing+xml";
+  public static final String RELATIONSHIPS =
+      "application/vnd.openxmlformats-package.relationships+xml";
+  public static final String CHART =
+      "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
 
   private final Markup markup;
   private final ByteEdits edits;

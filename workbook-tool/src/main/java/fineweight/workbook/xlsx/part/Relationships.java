@@ -95,18 +95,46 @@ public final class Relationships {
     return targets.stream().filter(t -> t.kind().equals(kind)).toList();
   }
 
+  /** Those of a part that has none yet. */
+  public static Relationships none(String source) {
+    return new Relationships(
+        source,
+        Markup.of(
+            partOf(source),
+            "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n<Relationships"
+                + " xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
+                + "</Relationships>"));
+  }
+
   /** Adds one and gives its id. The target is written from the package's root. */
   public String add(String kind, String part) {
+    String id = freeId();
+    add(id, kind, part);
+    return id;
+  }
+
+  /** An id that is not used yet. */
+  public String freeId() {
     int number = ids.size() + 1;
-    while (!ids.add("rId" + number)) {
+    while (ids.contains("rId" + number)) {
       number++;
     }
+    return "rId" + number;
+  }
+
+  /** Adds one under an id that is free. */
+  public void add(String id, String kind, String part) {
+    ids.add(id);
     String tag = markup.root().qualified("Relationship");
     edits.append(
         markup.root(),
-        "<%s Id=\"rId%d\" Type=\"%s\" Target=\"/%s\"/>"
-            .formatted(tag, number, BASE + kind, XmlText.attribute(part)));
-    return "rId" + number;
+        "<%s Id=\"%s\" Type=\"%s\" Target=\"/%s\"/>"
+            .formatted(tag, id, BASE + kind, XmlText.attribute(part)));
+  }
+
+  /** All that stay inside the package. */
+  public List<Target> all() {
+    return List.copyOf(targets);
   }
 
   public void remove(Target target) {

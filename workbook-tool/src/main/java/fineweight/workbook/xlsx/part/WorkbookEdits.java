@@ -1,6 +1,8 @@
 package fineweight.workbook.xlsx.part;
 
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.PageSetup;
+import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetSummary.Visibility;
 import fineweight.workbook.xlsx.xml.ByteEdits;
 import fineweight.workbook.xlsx.xml.Element;
@@ -26,6 +28,7 @@ public final class WorkbookEdits {
   private final Set<WorkbookPart.Sheet> goneSheets = new HashSet<>();
   private final StringBuilder newSheets = new StringBuilder();
   private final Set<String> changedNames = new HashSet<>();
+  private final List<SheetDraft> added = new ArrayList<>();
   private int nextSheetId;
 
   public WorkbookEdits(WorkbookPart workbook) {
@@ -67,7 +70,7 @@ public final class WorkbookEdits {
   /**
    * @param relation the relationship's id
    */
-  public void addSheet(String name, boolean hidden, String relation) {
+  public void addSheet(SheetDraft draft, String relation) {
     Element list = workbook.root().child("sheets").orElseThrow();
     String prefix =
         workbook.sheets().get(0).element().attributes().stream()
@@ -79,12 +82,13 @@ public final class WorkbookEdits {
         "<%s name=\"%s\" sheetId=\"%d\"%s%s %s:id=\"%s\"/>"
             .formatted(
                 list.qualified("sheet"),
-                XmlText.attribute(name),
+                XmlText.attribute(draft.name()),
                 nextSheetId++,
-                hidden ? " state=\"hidden\"" : "",
+                draft.hidden() ? " state=\"hidden\"" : "",
                 declaration(prefix),
                 prefix,
                 relation));
+    added.add(draft);
   }
 
   /** Some programs declare the prefix at each sheet and not at the root. */
@@ -142,24 +146,43 @@ public final class WorkbookEdits {
             .reduce((first, second) -> second)
             .orElseThrow();
     Element list = root.child("definedNames").orElse(null);
-    StringBuilder added = new StringBuilder();
-    put.forEach(n -> added.append(xml(n)));
+    StringBuilder names = new StringBuilder();
+    put.forEach(n -> names.append(xml(n)));
+    names.append(repeatedRows());
     if (list == null) {
-      if (!put.isEmpty()) {
+      if (!names.isEmpty()) {
         String tag = root.qualified("definedNames");
-        edits.insertAfter(before, "<" + tag + ">" + added + "</" + tag + ">");
+        edits.insertAfter(before, "<" + tag + ">" + names + "</" + tag + ">");
       }
       return before;
     }
     List<Element> going = goingNames();
-    if (put.isEmpty() && going.size() == list.children().size()) {
+    if (names.isEmpty() && going.size() == list.children().size()) {
       edits.remove(list);
     } else {
       going.forEach(edits::remove);
-      edits.append(list, added.toString());
+      edits.append(list, names.toString());
       renumber(going);
     }
     return list;
+  }
+
+  /** The rows that new sheets begin every printed page with, as the names that offices know. */
+  private String repeatedRows() {
+    StringBuilder names = new StringBuilder();
+    int index = workbook.sheets().size() - goneSheets.size();
+    for (SheetDraft draft : added) {
+      int rows = draft.page().map(PageSetup::repeatedRows).orElse(0);
+      if (rows > 0) {
+        String tag = workbook.root().qualified("definedName");
+        String sheet = "'" + draft.name().replace("'", "''") + "'";
+        names.append(
+            "<%s name=\"_xlnm.Print_Titles\" localSheetId=\"%d\">%s!$1:$%d</%s>"
+                .formatted(tag, index, XmlText.content(sheet), rows, tag));
+      }
+      index++;
+    }
+    return names.toString();
   }
 
   private List<Element> goingNames() {

@@ -96,7 +96,7 @@ public final class CellWriter {
   }
 
   /** All digits, without exponent unless the number is far too long. */
-  static String plain(BigDecimal number) {
+  public static String plain(BigDecimal number) {
     if (number.signum() == 0) {
       return "0";
     }

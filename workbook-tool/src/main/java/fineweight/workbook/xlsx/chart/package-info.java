@@ -1,0 +1,2 @@
+/** Charts in sheets of our own, written as parts and known again. */
+package fineweight.workbook.xlsx.chart;
