@@ -36,6 +36,7 @@ final class Assembly {
     ownersSheets();
     drafts();
     run.goneSheets().forEach(this::takeOut);
+    run.longerTables().forEach(this::put);
     styles();
     if (formulasMoved) {
       dropCalculationChain();

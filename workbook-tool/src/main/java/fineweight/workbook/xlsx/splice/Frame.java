@@ -14,9 +14,10 @@ import java.util.TreeSet;
  * @param written the area that our cells take; null for none
  * @param widths of new columns
  * @param gone columns whose width goes with them
+ * @param longer areas that follow a list that has got more rows
  */
-record Frame(Area written, Map<Integer, Double> widths, Set<Integer> gone) {
-  static final Frame UNCHANGED = new Frame(null, Map.of(), Set.of());
+record Frame(Area written, Map<Integer, Double> widths, Set<Integer> gone, LongerRanges longer) {
+  static final Frame UNCHANGED = new Frame(null, Map.of(), Set.of(), LongerRanges.NONE);
 
   /**
    * @param analysed what a first pass has found
@@ -34,7 +35,7 @@ record Frame(Area written, Map<Integer, Double> widths, Set<Integer> gone) {
         widths.put(target.column(), target.width());
       }
     }
-    return new Frame(analysed.written(), widths, gone);
+    return new Frame(analysed.written(), widths, gone, LongerRanges.of(targets));
   }
 
   boolean changesWidths() {
