@@ -16,6 +16,8 @@ import java.util.TreeMap;
  * @param firstColumn the list's first column, from 0
  * @param lastColumn the list's last column, counted in
  * @param rows the new rows from the top: contents by column
+ * @param underHeadings whether the last row is that of the headings, because the list has no row
+ *     yet: new rows do not look like it
  * @param corrections contents of rows that the list has already, by row and column; they replace
  *     what stands there
  */
@@ -25,7 +27,19 @@ public record RowsEdit(
     int firstColumn,
     int lastColumn,
     List<Map<Integer, CellContent>> rows,
-    SortedMap<Integer, Map<Integer, CellContent>> corrections) {
+    SortedMap<Integer, Map<Integer, CellContent>> corrections,
+    boolean underHeadings) {
+
+  /** Rows under the last row of a list that has some. */
+  public RowsEdit(
+      String sheet,
+      int lastRow,
+      int firstColumn,
+      int lastColumn,
+      List<Map<Integer, CellContent>> rows,
+      SortedMap<Integer, Map<Integer, CellContent>> corrections) {
+    this(sheet, lastRow, firstColumn, lastColumn, rows, corrections, false);
+  }
 
   /**
    * @throws IllegalArgumentException if a column lies outside of the list or a correction below it

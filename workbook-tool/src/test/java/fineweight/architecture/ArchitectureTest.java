@@ -58,6 +58,7 @@ class ArchitectureTest {
           "refresh",
           "settings",
           "toolpack",
+          "entry",
           "table",
           "tool");
 

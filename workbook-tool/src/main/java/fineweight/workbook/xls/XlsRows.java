@@ -96,7 +96,7 @@ final class XlsRows {
   }
 
   private void write(HSSFSheet sheet, RowsEdit edit, int row, int column) {
-    HSSFCell model = XlsCells.cell(sheet, edit.lastRow(), column);
+    HSSFCell model = edit.underHeadings() ? null : XlsCells.cell(sheet, edit.lastRow(), column);
     HSSFCellStyle style = model == null ? workbook.getCellStyleAt(0) : model.getCellStyle();
     CellContent content = wanted(edit, row, column);
     if (content != null) {

@@ -87,6 +87,9 @@ final class ListEnd implements SheetVisitor {
     if (done || !wants(cell.column()) || cell.row() < edit.lastRow()) {
       return;
     }
+    if (cell.row() == edit.lastRow() && edit.underHeadings()) {
+      return;
+    }
     if (cell.row() == edit.lastRow()) {
       styles.put(cell.column(), cell.style());
       if (cell.isFormula()) {
