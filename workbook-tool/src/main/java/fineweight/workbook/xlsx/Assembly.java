@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.HashSet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** Puts the changed parts of one edit together with those that stay. */
@@ -25,7 +26,8 @@ final class Assembly {
   private boolean formulasMoved;
   private boolean hasFormulas;
 
-  Assembly(OpenedPackage source, EditRun run) {
+  /** Makes the new parts, the owner's sheets first: only then is known what else follows. */
+  Assembly(OpenedPackage source, EditRun run) throws IOException, WorkbookRefusal {
     this.source = source;
     this.run = run;
     rewrite = new PackageRewrite(source.zip());
@@ -36,7 +38,9 @@ final class Assembly {
     ownersSheets();
     drafts();
     run.goneSheets().forEach(this::takeOut);
-    run.longerTables().forEach(this::put);
+    for (Map.Entry<String, byte[]> table : run.longerTables().entrySet()) {
+      put(table.getKey(), table.getValue());
+    }
     styles();
     if (formulasMoved) {
       dropCalculationChain();
@@ -49,30 +53,32 @@ final class Assembly {
     putChanged(ContentTypes.PART, types.changed());
   }
 
-  private void put(String part, byte[] content) {
+  private void put(String part, byte[] content) throws IOException, WorkbookRefusal {
     rewrite.put(part, PartContent.of(content));
   }
 
-  private void putChanged(String part, byte[] content) {
+  private void putChanged(String part, byte[] content) throws IOException, WorkbookRefusal {
     if (content != null) {
       put(part, content);
     }
   }
 
-  private void ownersSheets() {
+  private void ownersSheets() throws IOException, WorkbookRefusal {
     for (SheetRun each : run.sheets()) {
-      Outcome analysed = each.analysed();
-      formulasMoved |= analysed.formulasMoved();
-      hasFormulas |= analysed.writesFormulas();
       if (each.changes() && !run.goneSheets().contains(each.sheet())) {
         rewrite.put(
-            source.zip().spelling(each.sheet().entry().part()),
-            out -> changedCells += each.write(out, null).changes());
+            source.zip().spelling(each.sheet().entry().part()), out -> take(each.write(out, null)));
       }
     }
   }
 
-  private void drafts() {
+  private void take(Outcome written) {
+    changedCells += written.changes();
+    formulasMoved |= written.formulasMoved();
+    hasFormulas |= written.writesFormulas();
+  }
+
+  private void drafts() throws IOException, WorkbookRefusal {
     for (DraftRun each : run.drafts()) {
       changedCells += each.changes().size();
       if (each.old() == null) {
@@ -89,7 +95,7 @@ final class Assembly {
     }
   }
 
-  private void addSheet(DraftRun draft) {
+  private void addSheet(DraftRun draft) throws IOException, WorkbookRefusal {
     String part = free("worksheets/sheet", 1);
     put(part, draft.bytes());
     types.add(part, ContentTypes.WORKSHEET);
@@ -123,7 +129,7 @@ final class Assembly {
     formulasMoved |= sheet.facts().formulas() > 0;
   }
 
-  private void styles() {
+  private void styles() throws IOException, WorkbookRefusal {
     byte[] changed = run.styles().changed();
     if (changed != null && source.stylesPart() == null) {
       String part = free("styles", 0);
@@ -149,11 +155,10 @@ final class Assembly {
             });
   }
 
-  void writeTo(OutputStream out) throws IOException, WorkbookRefusal {
+  void writeTo(OutputStream out) throws IOException {
     rewrite.writeTo(out);
   }
 
-  /** Known after writing. */
   long changedCells() {
     return changedCells;
   }

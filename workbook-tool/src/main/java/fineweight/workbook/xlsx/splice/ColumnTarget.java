@@ -26,7 +26,6 @@ public record ColumnTarget(
     double width,
     IntFunction<CellContent> cells,
     Model model) {
-  private static final int NO_HEADER = -1;
 
   /**
    * The last row of a list that rows are put under.
@@ -41,7 +40,7 @@ public record ColumnTarget(
       RowsEdit edit, int column, int style, IntFunction<CellContent> cells) {
     return new ColumnTarget(
         column,
-        NO_HEADER,
+        edit.lastRow(),
         null,
         edit.firstWritten(),
         edit.newLastRow(),
@@ -90,7 +89,7 @@ public record ColumnTarget(
     if (removes()) {
       return row >= headerRow ? Wish.GONE : null;
     }
-    if (row == headerRow) {
+    if (row == headerRow && model == null) {
       return header == null ? null : Wish.of(new CellContent.Text(header), null);
     }
     if (row < firstRow || row > lastRow) {
