@@ -4,6 +4,7 @@ import fineweight.table.TableJournal.Entry;
 import fineweight.table.TableJournal.Kind;
 import java.io.IOException;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -75,6 +76,16 @@ public final class OpenedPieces {
     if (!words.equals(about.get(kind))) {
       record(new Entry(kind, 0, words));
     }
+  }
+
+  /** Where the pieces are about to be kept; other places are forgotten. */
+  public void keepIn(Kind place, String words) throws IOException {
+    for (Kind other : List.of(Kind.LIST, Kind.ROWS, Kind.SHEET)) {
+      if (other != place && !said(other).isEmpty()) {
+        say(other, "");
+      }
+    }
+    say(place, words);
   }
 
   /** What was said of the whole lot; empty text if nothing. */

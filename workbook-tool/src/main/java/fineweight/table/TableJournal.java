@@ -30,7 +30,10 @@ public final class TableJournal implements Closeable {
   public enum Kind {
     LOT,
     COST,
+    DAY,
     LIST,
+    ROWS,
+    SHEET,
     ADD,
     CORRECT,
     REMOVE

@@ -8,16 +8,18 @@ import fineweight.identification.Identification.OneStandard;
 import fineweight.money.Amounts;
 import fineweight.refresh.inventory.Fate;
 import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.refresh.inventory.RowMoney;
 import fineweight.refresh.worth.Worths;
 import fineweight.standard.Issue;
 import fineweight.table.TableJournal.Kind;
 import fineweight.valuation.WorthRange;
+import fineweight.workbook.WorkbookRefusal;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,21 +32,28 @@ import org.joda.money.Money;
 public final class TableTalk {
   private static final Pattern CORRECT = Pattern.compile("correct\\s+(\\d{1,6})\\s+(.+)");
 
+  /** So that no piece on the table is taken for a row of the list. */
+  private static final int BELOW_ANY_LIST = 1 << 21;
+
   private final OpenedPieces pieces;
   private final Appraiser appraiser;
   private final Worths worths;
-  private final Path workbook;
+  private final SetPlaces set;
+  private final LotKeeping keeping;
   private final PrintWriter out;
 
-  /**
-   * @param workbook beside which the list is put
-   */
   public TableTalk(
-      OpenedPieces pieces, Appraiser appraiser, Worths worths, Path workbook, PrintWriter out) {
+      OpenedPieces pieces,
+      Appraiser appraiser,
+      Worths worths,
+      SetPlaces set,
+      LotKeeping keeping,
+      PrintWriter out) {
     this.pieces = pieces;
     this.appraiser = appraiser;
     this.worths = worths;
-    this.workbook = workbook;
+    this.set = set;
+    this.keeping = keeping;
     this.out = out;
   }
 
@@ -64,7 +73,7 @@ public final class TableTalk {
     String lot = pieces.said(Kind.LOT);
     out.println(lot.isEmpty() ? "A lot is opened." : "The lot \"" + lot + "\" is opened.");
     if (!pieces.all().isEmpty()) {
-      out.println("Taken up again with " + pieces.all().size() + " pieces typed before.");
+      out.println("Taken up again: " + pieces.all().size() + " pieces typed before.");
       standing();
     }
     help();
@@ -73,7 +82,9 @@ public final class TableTalk {
 
   private void help() {
     out.println(
-        "Type each piece as you would say it, such as 1943-P war nickel. Other words: undo, correct NUMBER PIECE, list, save, quit.");
+        "Type each piece as you would say it, such as 1943-P war nickel. Other words: undo, correct NUMBER PIECE, list,");
+    out.println(
+        "preview (the cells that save would write), save, save sheet, save list, quit (everything is kept), help.");
   }
 
   /** False when the talk is over. */
@@ -86,8 +97,15 @@ public final class TableTalk {
       case "undo" -> undo();
       case "list" -> pieces.all().forEach(this::tell);
       case "help", "?" -> help();
+      case "preview" -> keep(this::preview);
       case "save" -> {
-        return !save();
+        return !keep(() -> done(keeping.underList(pieces)));
+      }
+      case "save sheet" -> {
+        return !keep(() -> done(keeping.onNewSheet(pieces)));
+      }
+      case "save list" -> {
+        return !keep(() -> done(keeping.besides(pieces)));
       }
       case "quit", "exit" -> {
         leave();
@@ -122,7 +140,8 @@ public final class TableTalk {
 
   private ReadRow row(int number, String words) {
     Appraisal appraisal = appraiser.appraise(List.of(new Field(FieldRole.DESCRIPTION, words)));
-    return new ReadRow(number, appraisal, "", RowMoney.NONE, Fate.UNSAID, Optional.empty());
+    return new ReadRow(
+        BELOW_ANY_LIST + number, appraisal, "", RowMoney.NONE, Fate.UNSAID, Optional.empty());
   }
 
   private void tell(int number, String words) {
@@ -145,6 +164,15 @@ public final class TableTalk {
         .filter(note -> !note.startsWith("No country is named"))
         .limit(2)
         .forEach(note -> out.println("     " + note));
+    set.standing(upTo(number, row)).ifPresent(place -> out.println("     " + place));
+  }
+
+  /** The pieces before one, and it. */
+  private List<ReadRow> upTo(int number, ReadRow last) {
+    List<ReadRow> rows = new ArrayList<>();
+    pieces.all().headMap(number).forEach((each, words) -> rows.add(row(each, words)));
+    rows.add(last);
+    return rows;
   }
 
   private static String what(Appraisal appraisal, String words) {
@@ -186,27 +214,45 @@ public final class TableTalk {
     out.println("     " + pieces.all().size() + " typed, " + Amounts.words(total) + against);
   }
 
-  /** True when the list is written. */
-  private boolean save() throws IOException {
+  /** A way to keep the pieces, or to look at it; true when they are kept. */
+  @FunctionalInterface
+  private interface Keeping {
+    boolean run() throws WorkbookRefusal, RefreshRefusal, IOException;
+  }
+
+  /** Says in a sentence why it cannot be done; everything typed stays. */
+  private boolean keep(Keeping way) throws IOException {
     if (pieces.all().isEmpty()) {
       out.println("There is nothing to save yet.");
       return false;
     }
-    if (pieces.said(Kind.LIST).isEmpty()) {
-      pieces.say(Kind.LIST, LotList.free(workbook).getFileName().toString());
+    try {
+      return way.run();
+    } catch (WorkbookRefusal | RefreshRefusal refusal) {
+      out.println("Not saved: " + refusal.getMessage());
+      out.println(
+          "Everything typed is kept. Type save again when that is settled, save sheet to put the pieces on a new sheet, or save list to put them into a CSV beside the workbook.");
+      return false;
     }
-    Path list = workbook.toAbsolutePath().resolveSibling(pieces.said(Kind.LIST));
-    LotList.write(list, pieces);
-    pieces.settled();
-    out.println(
-        pieces.all().size()
-            + " pieces are saved as a list of their own, "
-            + list.getFileName()
-            + ", beside "
-            + workbook.getFileName()
-            + ". Rows are not put into your own sheet: copy them there, or refresh the list by itself.");
+  }
+
+  private boolean done(List<String> told) {
+    told.forEach(out::println);
     out.flush();
     return true;
+  }
+
+  private boolean preview() throws WorkbookRefusal, RefreshRefusal, IOException {
+    keeping.preview(
+        pieces,
+        change ->
+            out.println(
+                "  "
+                    + change.place()
+                    + ": "
+                    + (change.before().isEmpty() ? "" : change.before() + " -> ")
+                    + change.after()));
+    return false;
   }
 
   private void leave() {

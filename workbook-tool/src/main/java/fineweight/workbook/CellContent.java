@@ -1,6 +1,8 @@
 package fineweight.workbook;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 
 /** What we put into a cell. */
 public sealed interface CellContent {
@@ -13,6 +15,20 @@ public sealed interface CellContent {
   record Text(String value) implements CellContent {}
 
   record Number(BigDecimal value) implements CellContent {}
+
+  /** A day, for a cell that has the look of one. Only rows put under a list hold such. */
+  record Day(LocalDate value) implements CellContent {
+    /**
+     * The number that stands for the day in a workbook.
+     *
+     * @param counts1904 whether the workbook counts days from 1904; else from 1900, right from
+     *     March 1900 on
+     */
+    public Number serial(boolean counts1904) {
+      LocalDate zero = counts1904 ? LocalDate.of(1904, 1, 1) : LocalDate.of(1899, 12, 30);
+      return new Number(BigDecimal.valueOf(ChronoUnit.DAYS.between(zero, value)));
+    }
+  }
 
   /**
    * A live formula with the result that the library computed.

@@ -9,13 +9,30 @@ import java.util.List;
  * @param drafts sheets of our own, whole
  * @param names defined names of ours to add; one with the same name is replaced
  * @param removals what of ours is taken out
+ * @param rows rows put under lists; no sheet is named twice, nor in {@code sheets} too
  */
 public record WorkbookEdit(
-    List<SheetEdit> sheets, List<SheetDraft> drafts, List<NamedCell> names, Removal removals) {
+    List<SheetEdit> sheets,
+    List<SheetDraft> drafts,
+    List<NamedCell> names,
+    Removal removals,
+    List<RowsEdit> rows) {
   public WorkbookEdit {
+    rows = List.copyOf(rows);
     sheets = List.copyOf(sheets);
     drafts = List.copyOf(drafts);
     names = List.copyOf(names);
+  }
+
+  /** An edit that puts no rows under a list. */
+  public WorkbookEdit(
+      List<SheetEdit> sheets, List<SheetDraft> drafts, List<NamedCell> names, Removal removals) {
+    this(sheets, drafts, names, removals, List.of());
+  }
+
+  /** An edit that does nothing else. */
+  public static WorkbookEdit of(RowsEdit rows) {
+    return new WorkbookEdit(List.of(), List.of(), List.of(), Removal.NOTHING, List.of(rows));
   }
 
   /**

@@ -59,6 +59,7 @@ class ArchitectureTest {
           "refresh",
           "settings",
           "toolpack",
+          "entry",
           "table",
           "tool");
 

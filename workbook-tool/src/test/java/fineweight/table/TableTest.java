@@ -26,6 +26,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -61,7 +62,15 @@ class TableTest {
               pieces,
               appraiser,
               new Worths(new Spot(prices, BigDecimal.ZERO, List.of())),
-              workbook(),
+              SetPlaces.ofNothing(),
+              new LotKeeping(
+                  file -> {
+                    throw new AssertionError("no workbook is asked for here");
+                  },
+                  workbook(),
+                  Optional.empty(),
+                  appraiser,
+                  LocalDate.of(2026, 11, 2)),
               new PrintWriter(out))
           .talk(new BufferedReader(new StringReader(String.join("\n", lines))));
     }
@@ -78,6 +87,19 @@ class TableTest {
   }
 
   @Test
+  void tellsWhereEachPieceStandsInTheTypeSet() throws Exception {
+    assertThat(
+            talk("1921 Morgan dollar VF", "1921 Morgan dollar MS63", "1881 Morgan dollar F")
+                .lines())
+        .filteredOn(line -> line.contains("type set: "))
+        .hasSize(3)
+        .satisfiesExactly(
+            line -> assertThat(line).endsWith("fills a hole"),
+            line -> assertThat(line).endsWith("improves on the one you have"),
+            line -> assertThat(line).endsWith("duplicate"));
+  }
+
+  @Test
   void takesBackAndCorrects() throws Exception {
     assertThat(talk("1881 Morgan dollar", "1964 half dollar", "undo", "correct 1 1964 half dollar"))
         .contains("Taken back: 1964 half dollar")
@@ -91,18 +113,18 @@ class TableTest {
   void goesOnWhereItWasLeft() throws Exception {
     talk("1881 Morgan dollar", "quit");
     assertThat(talk("1921 Morgan dollar"))
-        .contains("Taken up again with 1 pieces")
+        .contains("Taken up again: 1 pieces")
         .contains("2 typed, 46.40 USD");
   }
 
   @Test
   void savesOnceIntoAListOfItsOwn() throws Exception {
-    talk("1881 Morgan dollar", "=1+1 dollar", "save");
+    talk("1881 Morgan dollar", "=1+1 dollar", "save list");
     assertThat(Files.readString(folder.resolve("coins-lot-1.csv")))
         .isEqualToNormalizingNewlines(
             "Number,Lot,Description,Cost\n1,Box 1,1881 Morgan dollar,30\n2,Box 1,'=1+1 dollar,\n");
     assertThat(TableJournal.beside(workbook())).doesNotExist();
-    talk("1964 half dollar", "save");
+    talk("1964 half dollar", "save list");
     assertThat(folder.resolve("coins-lot-2.csv")).exists();
   }
 

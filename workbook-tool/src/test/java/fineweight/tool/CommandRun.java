@@ -1,7 +1,9 @@
 package fineweight.tool;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,13 +31,25 @@ public record CommandRun(int code, String out, String err) {
       List.of("--spot", "XAU=2500", "--spot", "XAG=30", "--spot", "XPT=1000");
 
   public static CommandRun of(Object... words) {
+    return typing("", words);
+  }
+
+  /**
+   * @param typed what comes in as if typed
+   */
+  public static CommandRun typing(String typed, Object... words) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Surroundings real = Surroundings.real(new PrintWriter(out), new PrintWriter(err));
     int code =
         Main.run(
             Stream.of(words).map(Object::toString).toArray(String[]::new),
-            new Surroundings(real.out(), real.err(), DAY, real.workbooks()));
+            new Surroundings(
+                real.out(),
+                real.err(),
+                DAY,
+                real.workbooks(),
+                new BufferedReader(new StringReader(typed))));
     real.out().flush();
     real.err().flush();
     return new CommandRun(code, out.toString(), err.toString());

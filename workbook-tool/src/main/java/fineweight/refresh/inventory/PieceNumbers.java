@@ -29,6 +29,11 @@ public final class PieceNumbers {
     return numbers;
   }
 
+  /** For where there is no inventory. */
+  public static PieceNumbers none() {
+    return new PieceNumbers(false);
+  }
+
   private void give(List<ReadRow> read) {
     Set<String> used = new HashSet<>();
     long largest = 0;

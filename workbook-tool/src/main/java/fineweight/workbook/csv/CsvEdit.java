@@ -4,10 +4,12 @@ import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.ColumnEdit;
+import fineweight.workbook.RowsEdit;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.Workbook.UsedArea;
 import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookEdit.ColumnPlace;
+import fineweight.workbook.WorkbookRefusal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,9 +22,11 @@ import java.util.function.Consumer;
 final class CsvEdit {
   private final List<SheetEdit> edits;
   private final List<ColumnPlace> removals;
+  private final List<RowsEdit> rows;
   private final FieldStyle style;
   private final int usedWidth;
   private final int cutFrom;
+  private boolean modelQuoted;
 
   /**
    * @throws IllegalArgumentException if the edit names a sheet: a text table has none
@@ -30,11 +34,13 @@ final class CsvEdit {
   CsvEdit(WorkbookEdit edit, UsedArea used, FieldStyle style) {
     this.edits = edit.sheets();
     this.removals = edit.removals().columns();
+    this.rows = edit.rows();
     this.style = style;
     this.usedWidth = used.lastColumn() + 1;
     this.cutFrom = cutFrom();
     edits.forEach(one -> CsvWorkbook.requireTheTable(one.sheet()));
     removals.forEach(one -> CsvWorkbook.requireTheTable(one.sheet()));
+    rows.forEach(one -> CsvWorkbook.requireTheTable(one.sheet()));
   }
 
   /** The first of the removed columns that have nothing to keep on their right. */
@@ -59,14 +65,50 @@ final class CsvEdit {
         .orElse(-1);
   }
 
-  /** The line's fields after the edit, each change told. */
+  /** The last row that is put under the list; -1 if none is. */
+  int newLastRow() {
+    return rows.stream()
+        .filter(one -> !one.rows().isEmpty())
+        .mapToInt(RowsEdit::newLastRow)
+        .max()
+        .orElse(-1);
+  }
+
+  /**
+   * Refuses to write over what the owner has there.
+   *
+   * @throws WorkbookRefusal if the line is not free for a new row
+   */
+  void requireFree(Line line) throws WorkbookRefusal {
+    for (RowsEdit one : rows) {
+      for (int column = one.firstColumn(); column <= one.lastColumn(); column++) {
+        boolean isNew = line.row() > one.lastRow() && line.row() <= one.newLastRow();
+        CellContent content = isNew ? one.wanted(line.row(), column) : null;
+        String wanted = content == null ? "" : style.text(content);
+        String there = line.text(column);
+        if (isNew && !there.isEmpty() && !there.equals(wanted)) {
+          throw one.refusal(
+              "\"%s\" stands in cell %s".formatted(there, new CellPlace("", line.row(), column)));
+        }
+      }
+    }
+  }
+
+  /** The line's fields after the edit, each change told. Lines must come from the top. */
   List<Field> apply(Line line, Consumer<CellChange> changes) {
     NavigableMap<Integer, String> wanted = wanted(line.row());
+    boolean isNew = isNew(line.row());
+    boolean allQuoted =
+        isNew && line.isBlank() ? modelQuoted : line.fields().stream().allMatch(Field::quoted);
+    modelQuoted = allQuoted;
     if (wanted.isEmpty()) {
       return line.fields();
     }
-    boolean allQuoted = line.fields().stream().allMatch(Field::quoted);
     List<Field> fields = new ArrayList<>(line.fields());
+    if (isNew && line.isBlank()) {
+      fields.clear();
+      pad(fields, usedWidth, allQuoted);
+    }
     pad(fields, width(line, wanted), allQuoted);
     wanted.forEach(
         (column, text) -> {
@@ -77,6 +119,10 @@ final class CsvEdit {
           }
         });
     return isCut(line) ? fields.subList(0, Math.min(cutFrom, fields.size())) : fields;
+  }
+
+  private boolean isNew(int row) {
+    return rows.stream().anyMatch(one -> row > one.lastRow() && row <= one.newLastRow());
   }
 
   private boolean isCut(Line line) {
@@ -113,6 +159,14 @@ final class CsvEdit {
 
   private NavigableMap<Integer, String> wanted(int row) {
     NavigableMap<Integer, String> wanted = new TreeMap<>();
+    for (RowsEdit one : rows) {
+      for (int column = one.firstColumn(); column <= one.lastColumn(); column++) {
+        CellContent content = one.wanted(row, column);
+        if (content != null) {
+          wanted.put(column, style.text(content));
+        }
+      }
+    }
     for (ColumnPlace removal : removals) {
       if (row >= removal.headerRow()) {
         wanted.put(removal.column(), "");

@@ -147,7 +147,9 @@ public final class CsvWorkbook implements Workbook {
   public void preview(WorkbookEdit edit, Consumer<CellChange> changes) throws WorkbookRefusal {
     CsvEdit plan = plan(edit);
     forEachLine(
+        plan.newLastRow(),
         line -> {
+          plan.requireFree(line);
           plan.apply(line, changes);
           return true;
         });
@@ -185,7 +187,7 @@ public final class CsvWorkbook implements Workbook {
 
   private void write(CsvEdit plan, OutputStream out) throws IOException, WorkbookRefusal {
     Writer writer = dialect.encoding().writer(out);
-    try (LineReader lines = dialect.lines(path)) {
+    try (LongerLines lines = longer(plan.newLastRow())) {
       for (Line line = lines.next(); line != null; line = lines.next()) {
         String before = "";
         for (Field field : plan.apply(line, change -> {})) {
@@ -201,7 +203,7 @@ public final class CsvWorkbook implements Workbook {
 
   /** Reads the written copy beside the file: each field must be the one that was meant. */
   private void requireAsMeant(CsvEdit plan, Path written) throws IOException, WorkbookRefusal {
-    try (LineReader originals = dialect.lines(path);
+    try (LongerLines originals = longer(plan.newLastRow());
         LineReader copies = dialect.lines(written)) {
       Line original;
       do {
@@ -241,8 +243,16 @@ public final class CsvWorkbook implements Workbook {
     boolean take(Line line) throws WorkbookRefusal;
   }
 
+  private LongerLines longer(int lastRow) throws IOException, WorkbookRefusal {
+    return new LongerLines(dialect.lines(path), lastRow);
+  }
+
   private void forEachLine(LineTaker taker) throws WorkbookRefusal {
-    try (LineReader lines = dialect.lines(path)) {
+    forEachLine(-1, taker);
+  }
+
+  private void forEachLine(int lastRow, LineTaker taker) throws WorkbookRefusal {
+    try (LongerLines lines = longer(lastRow)) {
       Line line = lines.next();
       while (line != null && taker.take(line)) {
         line = lines.next();

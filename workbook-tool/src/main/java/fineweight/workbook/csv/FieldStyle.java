@@ -22,6 +22,9 @@ final class FieldStyle {
     if (content instanceof CellContent.Text text) {
       return harmless(text.value());
     }
+    if (content instanceof CellContent.Day day) {
+      return day.value().toString();
+    }
     if (content instanceof CellContent.Formula formula) {
       return formula.result() != null
           ? number(formula.result())

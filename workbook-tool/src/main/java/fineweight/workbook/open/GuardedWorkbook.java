@@ -95,11 +95,13 @@ final class GuardedWorkbook implements Workbook {
 
   private WorkbookEdit marked(WorkbookEdit edit) {
     edit.removals().columns().forEach(place -> requireSheet(place.sheet()));
+    edit.rows().forEach(rows -> requireSheet(rows.sheet()));
     return new WorkbookEdit(
         edit.sheets().stream().map(this::marked).toList(),
         edit.drafts(),
         edit.names(),
-        edit.removals());
+        edit.removals(),
+        edit.rows());
   }
 
   private SheetEdit marked(SheetEdit edit) {

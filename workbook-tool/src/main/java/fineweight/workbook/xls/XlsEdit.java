@@ -1,6 +1,7 @@
 package fineweight.workbook.xls;
 
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.RowsEdit;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.WorkbookEdit;
@@ -58,6 +59,10 @@ final class XlsEdit implements Closeable {
     }
     for (SheetEdit sheet : edit.sheets()) {
       columns.apply(sheet);
+    }
+    XlsRows rows = new XlsRows(workbook, file, put, changes);
+    for (RowsEdit each : edit.rows()) {
+      rows.apply(each);
     }
     new XlsResults(workbook, changes).refresh();
     names.hideAgain();

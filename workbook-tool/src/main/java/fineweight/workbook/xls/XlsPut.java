@@ -78,7 +78,7 @@ final class XlsPut {
             formula, workbook, FormulaType.CELL, workbook.getSheetIndex(sheet)));
   }
 
-  private static boolean holds(HSSFCell cell, CellContent content) {
+  static boolean holds(HSSFCell cell, CellContent content) {
     CellType type = cell == null ? CellType.BLANK : cell.getCellType();
     if (content instanceof CellContent.Text text) {
       return type == CellType.STRING

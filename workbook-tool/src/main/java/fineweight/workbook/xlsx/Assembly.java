@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.HashSet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** Puts the changed parts of one edit together with those that stay. */
@@ -38,6 +39,9 @@ final class Assembly {
     drafts();
     run.goneSheets().forEach(this::takeOut);
     dropLost();
+    for (Map.Entry<String, byte[]> table : run.longerTables().entrySet()) {
+      put(table.getKey(), table.getValue());
+    }
     styles();
     if (formulasMoved) {
       dropCalculationChain();

@@ -1,6 +1,7 @@
 package fineweight.workbook.xlsx;
 
 import fineweight.workbook.ColumnEdit;
+import fineweight.workbook.RowsEdit;
 import fineweight.workbook.SheetChart;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetEdit;
@@ -28,6 +29,11 @@ final class EditRules {
         require(column.column() >= 0, "column is negative");
         requireNew(columns, sheet.sheet(), column.column());
       }
+    }
+    Set<String> lengthened = new HashSet<>();
+    for (RowsEdit rows : edit.rows()) {
+      boolean alone = columns.stream().noneMatch(c -> c.startsWith(key(rows.sheet()) + "!"));
+      require(alone && lengthened.add(key(rows.sheet())), "rows: a sheet is named twice");
     }
     for (WorkbookEdit.ColumnPlace place : edit.removals().columns()) {
       require(place.column() >= 0 && place.headerRow() >= 0, "removals: a place is negative");

@@ -3,6 +3,7 @@ package fineweight.workbook.xlsx;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.ColumnEdit;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.RowsEdit;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.SheetSummary.Visibility;
@@ -11,6 +12,7 @@ import fineweight.workbook.WorkbookEdit.ColumnPlace;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.chart.DraftedCells;
 import fineweight.workbook.xlsx.draft.WholeSheet;
+import fineweight.workbook.xlsx.part.TablePart;
 import fineweight.workbook.xlsx.part.WorkbookEdits;
 import fineweight.workbook.xlsx.sheet.CellReading;
 import fineweight.workbook.xlsx.sheet.CellSet;
@@ -39,6 +41,7 @@ final class EditRun {
   private final List<SheetRun> sheets = new ArrayList<>();
   private final List<DraftRun> drafts = new ArrayList<>();
   private final List<OpenedSheet> goneSheets = new ArrayList<>();
+  private final Map<String, AddedRows> rows = new LinkedHashMap<>();
   private Assembly assembly;
 
   EditRun(OpenedPackage source, WorkbookEdit edit) throws IOException, WorkbookRefusal {
@@ -61,11 +64,18 @@ final class EditRun {
       drafts.add(new DraftRun(source, draft, reading, drafted));
     }
     fill(edit);
+    for (RowsEdit each : edit.rows()) {
+      AddedRows added = AddedRows.of(source, sheet(each.sheet()), reading, each);
+      rows.put(added.sheet().name(), added);
+      added.targets().forEach(t -> target(added.sheet(), t));
+    }
     StaleResults stale = new StaleResults(source, this);
     boolean whether = !removesColumns() && !stale.mayBe();
     for (Map.Entry<String, List<ColumnTarget>> each : targets.entrySet()) {
       OpenedSheet sheet = source.sheet(each.getKey()).orElseThrow();
-      TargetRules.check(sheet, each.getValue());
+      if (!rows.containsKey(sheet.name())) {
+        TargetRules.check(sheet, each.getValue());
+      }
       sheets.add(run(sheet, each.getValue(), whether && !sheet.facts().grouped()));
     }
     stale.drop();
@@ -98,14 +108,19 @@ final class EditRun {
     }
   }
 
+  private OpenedSheet sheet(String name) throws WorkbookRefusal {
+    OpenedSheet sheet = source.sheet(name).orElse(null);
+    if (sheet == null || !sheet.entry().isTable()) {
+      throw new WorkbookRefusal(
+          WorkbookRefusal.Kind.NO_ROOM,
+          "The workbook has no sheet with cells named \"%s\".".formatted(name));
+    }
+    return sheet;
+  }
+
   private void fill(WorkbookEdit edit) throws WorkbookRefusal {
     for (SheetEdit each : edit.sheets()) {
-      OpenedSheet sheet = source.sheet(each.sheet()).orElse(null);
-      if (sheet == null || !sheet.entry().isTable()) {
-        throw new WorkbookRefusal(
-            WorkbookRefusal.Kind.NO_ROOM,
-            "The workbook has no sheet with cells named \"%s\".".formatted(each.sheet()));
-      }
+      OpenedSheet sheet = sheet(each.sheet());
       for (ColumnEdit column : each.columns()) {
         target(sheet, ColumnTarget.fill(each, column, Boundary.guarded(column.cells())));
       }
@@ -146,6 +161,19 @@ final class EditRun {
     return goneSheets;
   }
 
+  /** Parts of tables that get longer, by name. */
+  Map<String, byte[]> longerTables() {
+    Map<String, byte[]> parts = new LinkedHashMap<>();
+    rows.values().forEach(r -> parts.putAll(r.tableParts()));
+    return parts;
+  }
+
+  /** The tables of a sheet as they will be. */
+  List<TablePart> tables(OpenedSheet sheet) {
+    AddedRows added = rows.get(sheet.name());
+    return added == null ? sheet.tables() : added.tables();
+  }
+
   WorkbookEdits workbook() {
     return workbook;
   }
@@ -162,6 +190,7 @@ final class EditRun {
     return sheets.stream().anyMatch(SheetRun::changes)
         || drafts.stream().anyMatch(d -> d.differs() || d.hidesOtherwise())
         || !goneSheets.isEmpty()
+        || !longerTables().isEmpty()
         || workbook.changesAnything();
   }
 

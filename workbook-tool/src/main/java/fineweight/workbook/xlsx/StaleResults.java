@@ -98,7 +98,7 @@ final class StaleResults {
   private void vocabulary() {
     for (OpenedSheet sheet : source.sheets()) {
       int number = vocabulary.addSheet(sheet.name());
-      for (TablePart table : sheet.tables()) {
+      for (TablePart table : run.tables(sheet)) {
         vocabulary.addTable(number, table);
       }
     }

@@ -58,6 +58,11 @@ enum AllowedDifference {
       "a table has to cover the columns that are put beside it",
       (d, c) -> d.role() == TABLE && c.structure().tableGrows(d)),
 
+  LIST_GROWS_DOWN(
+      "a table, drop-down or conditional format that ended with a list has to cover the rows that"
+          + " are put under it",
+      (d, c) -> c.structure().growsDown(d)),
+
   CALC_CHAIN_GONE(
       "a cache of the order of calculation, which the office builds anew; a wrong entry makes it"
           + " offer a repair",

@@ -4,6 +4,7 @@ import fineweight.workbook.CellChange;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.ColumnEdit;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.RowsEdit;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.WorkbookEdit;
@@ -52,6 +53,18 @@ public record Expected(
                 sheet.lastRow(),
                 column.column()));
       }
+    }
+    for (RowsEdit rows : edit.rows()) {
+      areas.add(
+          new Area(
+              rows.sheet(),
+              rows.lastRow() + 1,
+              rows.firstColumn(),
+              rows.newLastRow(),
+              rows.lastColumn()));
+      rows.corrections()
+          .forEach(
+              (row, cells) -> cells.keySet().forEach(c -> areas.add(single(rows.sheet(), row, c))));
     }
     for (WorkbookEdit.ColumnPlace gone : edit.removals().columns()) {
       areas.add(

@@ -53,7 +53,7 @@ public final class Oracle {
     Map<String, PartRole> roles = roles(before);
     roles(after).forEach((part, role) -> roles.putIfAbsent(part, role));
     compareParts(roles);
-    DependencyWalk walk = new DependencyWalk(before);
+    DependencyWalk walk = new DependencyWalk(before, after);
     Set<CellPlace> possible = possible(walk);
     CellJudge cells = new CellJudge(expected, possible);
     Set<String> partsAfter = after.zip().entries().keySet();

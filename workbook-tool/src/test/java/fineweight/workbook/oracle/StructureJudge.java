@@ -1,5 +1,6 @@
 package fineweight.workbook.oracle;
 
+import fineweight.workbook.CellPlace;
 import fineweight.workbook.oracle.Difference.Kind;
 import fineweight.workbook.oracle.Difference.PartRole;
 import fineweight.workbook.oracle.parts.Places;
@@ -71,6 +72,42 @@ final class StructureJudge {
       return (d.kind() == Kind.ADDED && d.atEnd()) || d.kind() == Kind.REMOVED;
     }
     return d.path().endsWith("/calculatedColumnFormula[0]") && d.kind() == Kind.REMOVED;
+  }
+
+  /** A table, drop-down or conditional format that ended with a list ends with its new last row. */
+  boolean growsDown(Difference d) {
+    boolean table = d.path().equals("/table") || d.path().equals("/table/autoFilter[0]");
+    boolean ofTable = d.role() == PartRole.TABLE && table && d.attribute().equals("ref");
+    boolean ofSheet =
+        d.role() == PartRole.SHEET
+            && d.attribute().equals("sqref")
+            && d.path()
+                .matches(
+                    "/worksheet/(conditionalFormatting\\[\\d+]|dataValidations\\[0]/dataValidation\\[\\d+])");
+    if (d.kind() != Kind.ATTRIBUTE || !ofTable && !ofSheet) {
+      return false;
+    }
+    String[] before = d.beforeValue().strip().split("\\s+");
+    String[] after = d.afterValue().strip().split("\\s+");
+    boolean good = before.length == after.length;
+    for (int i = 0; good && i < before.length; i++) {
+      good = before[i].equals(after[i]) || longer(d.sheet(), before[i], after[i]);
+    }
+    return good;
+  }
+
+  private boolean longer(String sheet, String before, String after) {
+    if (!before.matches(AREA) || !after.matches(AREA)) {
+      return false;
+    }
+    Area old = Places.area(sheet, before);
+    Area now = Places.area(sheet, after);
+    boolean own = old.lastRow() < now.lastRow() && old.firstRow() == now.firstRow();
+    for (int row = old.lastRow(); row <= now.lastRow() + 1; row++) {
+      boolean isNew = row > old.lastRow() && row <= now.lastRow();
+      own &= expected.owns(new CellPlace(sheet, row, old.firstColumn())) == isNew;
+    }
+    return own && old.firstColumn() == now.firstColumn() && old.lastColumn() == now.lastColumn();
   }
 
   /** Whether one area is the other plus or minus columns of ours at the right. */

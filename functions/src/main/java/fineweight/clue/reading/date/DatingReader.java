@@ -21,7 +21,9 @@ public final class DatingReader {
   public static Dating read(List<Passage> passages, boolean counted) {
     for (Passage passage : passages) {
       if (passage.role() == FieldRole.YEAR) {
-        return YearColumn.read(passage);
+        Dating column = YearColumn.read(passage);
+        repeated(passages, column);
+        return column;
       }
     }
     for (FieldRole role : ORDER) {
@@ -35,6 +37,19 @@ public final class DatingReader {
       }
     }
     return Dating.UNSAID;
+  }
+
+  /** The column's year said again among other words is no amount: "1943-P", not 1943 pence. */
+  private static void repeated(List<Passage> passages, Dating column) {
+    for (Passage passage : passages) {
+      for (int i = 0; i < passage.size() && passage.role().isText(); i++) {
+        String text = passage.word(i).text();
+        boolean again = text.matches("\\d{4}") && column.years().contains(Integer.parseInt(text));
+        if (again && !passage.isTaken(i)) {
+          passage.take(i, i + 1);
+        }
+      }
+    }
   }
 
   /** Years among other words. */

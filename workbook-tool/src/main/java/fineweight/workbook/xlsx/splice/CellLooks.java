@@ -28,6 +28,9 @@ final class CellLooks {
   }
 
   int forNew(int column, Wish wish) {
+    if (wish.style() >= 0) {
+      return wish.style();
+    }
     int own = rowStyle > 0 ? rowStyle : widths.style(column);
     if (wish.look() == null) {
       return neighbour >= 0 ? neighbour : Math.max(0, own);

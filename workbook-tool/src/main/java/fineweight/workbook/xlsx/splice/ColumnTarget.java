@@ -3,6 +3,7 @@ package fineweight.workbook.xlsx.splice;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellLook;
 import fineweight.workbook.ColumnEdit;
+import fineweight.workbook.RowsEdit;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.WorkbookEdit.ColumnPlace;
 import fineweight.workbook.xlsx.part.CellRef;
@@ -13,6 +14,7 @@ import java.util.function.IntFunction;
  *
  * @param header null leaves the header cell alone
  * @param cells null if the column shall be taken out from its header row down
+ * @param model the row above, if rows are put under a list; else null
  */
 public record ColumnTarget(
     int column,
@@ -22,7 +24,31 @@ public record ColumnTarget(
     int lastRow,
     CellLook look,
     double width,
-    IntFunction<CellContent> cells) {
+    IntFunction<CellContent> cells,
+    Model model) {
+
+  /**
+   * The last row of a list that rows are put under.
+   *
+   * @param row from 0
+   * @param style the number of its cell's format
+   */
+  public record Model(int row, int style) {}
+
+  /** A column of rows put under a list. */
+  public static ColumnTarget under(
+      RowsEdit edit, int column, int style, IntFunction<CellContent> cells) {
+    return new ColumnTarget(
+        column,
+        edit.lastRow(),
+        null,
+        edit.firstWritten(),
+        edit.newLastRow(),
+        CellLook.GENERAL,
+        0,
+        cells,
+        new Model(edit.lastRow(), style));
+  }
 
   /**
    * @param cells the column's own function, failures marked
@@ -37,7 +63,8 @@ public record ColumnTarget(
         sheet.lastRow(),
         column.look() == null ? CellLook.GENERAL : column.look(),
         column.width(),
-        cells);
+        cells,
+        null);
   }
 
   public static ColumnTarget remove(ColumnPlace place) {
@@ -49,6 +76,7 @@ public record ColumnTarget(
         CellRef.ROWS - 1,
         CellLook.GENERAL,
         0,
+        null,
         null);
   }
 
@@ -61,18 +89,22 @@ public record ColumnTarget(
     if (removes()) {
       return row >= headerRow ? Wish.GONE : null;
     }
-    if (row == headerRow) {
+    if (row == headerRow && model == null) {
       return header == null ? null : Wish.of(new CellContent.Text(header), null);
     }
     if (row < firstRow || row > lastRow) {
       return null;
     }
     CellContent content = cells.apply(row);
-    return content == null ? null : Wish.of(content, look);
+    if (content == null) {
+      return null;
+    }
+    return model == null ? Wish.of(content, look) : Wish.of(content, look).styled(model.style());
   }
 
   /** Whether the cell is one of those that the edit speaks of. */
   public boolean covers(int row) {
-    return row == headerRow || row >= firstRow && row <= lastRow;
+    boolean inside = row == headerRow || row >= firstRow && row <= lastRow;
+    return model == null ? inside : inside && cells.apply(row) != null;
   }
 }

@@ -14,9 +14,10 @@ import java.util.TreeSet;
  * @param written the area that our cells take; null for none
  * @param widths of new columns
  * @param gone columns whose width goes with them
+ * @param longer areas that follow a list that has got more rows
  */
-record Frame(Area written, Map<Integer, Double> widths, Set<Integer> gone) {
-  static final Frame UNCHANGED = new Frame(null, Map.of(), Set.of());
+record Frame(Area written, Map<Integer, Double> widths, Set<Integer> gone, LongerRanges longer) {
+  static final Frame UNCHANGED = new Frame(null, Map.of(), Set.of(), LongerRanges.NONE);
 
   /**
    * @param analysed what a first pass has found
@@ -35,7 +36,7 @@ record Frame(Area written, Map<Integer, Double> widths, Set<Integer> gone) {
       }
     }
     Area written = analysed.partial ? ours(targets) : analysed.written();
-    return new Frame(written, widths, gone);
+    return new Frame(written, widths, gone, LongerRanges.of(targets));
   }
 
   /** The area of all that we want to stand there, changed or not; null for none. */

@@ -179,7 +179,11 @@ final class RowSplice {
         if (!openedRow) {
           cutting.copyToTag(position);
         }
-        put(target.column(), looks.forNew(target.column(), wish), wish, "", false);
+        if (wish.isFormatOnly()) {
+          format(target.column(), wish);
+        } else {
+          put(target.column(), looks.forNew(target.column(), wish), wish, "", false);
+        }
       }
     }
   }
@@ -195,6 +199,15 @@ final class RowSplice {
     outcome.wrote(row.index(), column);
     change(column, before, changes == null ? "" : CellCompare.words(wish.content()));
     looks.passed(style);
+    keptAny = true;
+  }
+
+  /** A cell with nothing but a look changes no content and is not told. */
+  private void format(int column, Wish wish) throws IOException, WorkbookRefusal {
+    cutting.write(writer.cell(row.index(), column, wish.style(), wish.content()));
+    outcome.touched = true;
+    outcome.wrote(row.index(), column);
+    looks.passed(wish.style());
     keptAny = true;
   }
 

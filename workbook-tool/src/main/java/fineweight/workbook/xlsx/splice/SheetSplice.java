@@ -47,6 +47,8 @@ final class SheetSplice implements SheetVisitor {
     } else if (at.name().equals("cols")) {
       columnsStart = at.start();
       columnsPrefix = at.prefix().isEmpty() ? "" : at.prefix() + ":";
+    } else if (at.name().equals("conditionalFormatting")) {
+      frame.longer().grow(at, cutting);
     }
   }
 
@@ -65,9 +67,11 @@ final class SheetSplice implements SheetVisitor {
   }
 
   @Override
-  public void child(String parent, XmlCursor at) {
+  public void child(String parent, XmlCursor at) throws IOException {
     if (parent.equals("cols") && at.name().equals("col")) {
       widths.add(ColumnWidths.Width.of(at, cutting.text(at.start(), at.end())));
+    } else if (at.name().equals("dataValidation")) {
+      frame.longer().grow(at, cutting);
     }
   }
 

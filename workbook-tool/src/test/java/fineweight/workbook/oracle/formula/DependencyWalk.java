@@ -30,9 +30,13 @@ public final class DependencyWalk {
     }
   }
 
-  public DependencyWalk(PackageParts parts) throws IOException {
+  /**
+   * @param parts whose formulas are looked at
+   * @param after the package with the tables as they are now: they may have grown
+   */
+  public DependencyWalk(PackageParts parts, PackageParts after) throws IOException {
     this.parts = parts;
-    this.tables = new TableAreas(parts);
+    this.tables = new TableAreas(after);
     List<XmlElement> names = parts.definedNames();
     for (FormulaCell cell : new Formulas(parts).cells()) {
       Reach reach = new Reach();

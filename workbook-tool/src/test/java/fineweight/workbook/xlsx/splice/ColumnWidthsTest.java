@@ -32,11 +32,13 @@ class ColumnWidthsTest {
   }
 
   private static String add(String list, Map<Integer, Double> widths, String prefix) {
-    return widths(list, 70).changed(list, 70, new Frame(null, widths, Set.of()), prefix);
+    return widths(list, 70)
+        .changed(list, 70, new Frame(null, widths, Set.of(), LongerRanges.NONE), prefix);
   }
 
   private static String remove(String list, Set<Integer> columns, String prefix) {
-    return widths(list, 70).changed(list, 70, new Frame(null, Map.of(), columns), prefix);
+    return widths(list, 70)
+        .changed(list, 70, new Frame(null, Map.of(), columns, LongerRanges.NONE), prefix);
   }
 
   @Test
