@@ -6,6 +6,7 @@ import fineweight.refresh.RefreshWishes;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.spot.SpotPrices;
+import fineweight.terminal.ProgressLine;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
@@ -81,12 +82,14 @@ final class RefreshCommand implements Callable<Integer> {
             Map.of(),
             selling.wishes(given.currency(), file));
     ReportWords words = new ReportWords(surroundings.out());
-    try (Workbook workbook = surroundings.workbooks().open(file)) {
+    try (ProgressLine progress = new ProgressLine(surroundings.err());
+        Workbook workbook = surroundings.workbooks().open(file)) {
       if (dryRun) {
-        RefreshReport report = Refresh.preview(workbook, wishes, this::print);
+        RefreshReport report = Refresh.preview(workbook, wishes, this::print, progress);
         words.print(report, true);
       } else {
-        RefreshReport report = Refresh.run(workbook, wishes);
+        RefreshReport report = Refresh.run(workbook, wishes, progress);
+        progress.close();
         selling.write(report);
         if (!quiet) {
           words.print(report, false);

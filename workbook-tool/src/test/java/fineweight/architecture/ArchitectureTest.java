@@ -27,6 +27,8 @@ import java.util.Set;
       "fineweight.workbook",
       "fineweight.refresh",
       "fineweight.settings",
+      "fineweight.table",
+      "fineweight.terminal",
       "fineweight.tool",
       "fineweight.toolpack"
     },
@@ -56,6 +58,7 @@ class ArchitectureTest {
           "refresh.collection",
           "refresh.sheet",
           "refresh",
+          "terminal",
           "settings",
           "toolpack",
           "table",
@@ -116,6 +119,14 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule OPTIONS_STAY_IN_THE_COMMAND =
       classes().that(usePackage("picocli")).should().resideInAPackage("fineweight.tool");
+
+  @ArchTest
+  static final ArchRule PROGRESS_STAYS_AT_THE_TERMINAL =
+      classes()
+          .that(usePackage("me.tongfei"))
+          .should()
+          .resideInAPackage("fineweight.terminal")
+          .because("nothing below the command knows of terminals");
 
   @ArchTest
   static final ArchRule NO_FLOATING_POINT =
