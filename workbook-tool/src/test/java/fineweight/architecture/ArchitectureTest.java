@@ -26,6 +26,7 @@ import java.util.Set;
     packages = {
       "fineweight.workbook",
       "fineweight.refresh",
+      "fineweight.result",
       "fineweight.settings",
       "fineweight.table",
       "fineweight.terminal",
@@ -58,6 +59,7 @@ class ArchitectureTest {
           "refresh.collection",
           "refresh.sheet",
           "refresh",
+          "result",
           "terminal",
           "settings",
           "toolpack",
@@ -114,7 +116,7 @@ class ArchitectureTest {
       classes()
           .that(usePackage("com.fasterxml.jackson"))
           .should()
-          .resideInAPackage("fineweight.settings");
+          .resideInAnyPackage("fineweight.settings", "fineweight.result");
 
   @ArchTest
   static final ArchRule OPTIONS_STAY_IN_THE_COMMAND =
