@@ -55,14 +55,12 @@ public record FileResult(
   /** A file that was read, and written if it had to be. */
   public static FileResult of(Path file, RefreshReport report, boolean dryRun) {
     boolean written = report.changedCells() > 0 || report.backup().isPresent();
-    Outcome outcome =
-        dryRun ? Outcome.PREVIEWED : written ? Outcome.FILLED : Outcome.UNCHANGED;
+    Outcome outcome = dryRun ? Outcome.PREVIEWED : written ? Outcome.FILLED : Outcome.UNCHANGED;
     return new FileResult(file, outcome, 0, Optional.empty(), Optional.of(report));
   }
 
   public static FileResult failed(Path file, int exitCode, String complaint) {
-    return new FileResult(
-        file, Outcome.FAILED, exitCode, Optional.of(complaint), Optional.empty());
+    return new FileResult(file, Outcome.FAILED, exitCode, Optional.of(complaint), Optional.empty());
   }
 
   public static FileResult leftAlone(Path file, String complaint) {

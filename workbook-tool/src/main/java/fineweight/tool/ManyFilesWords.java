@@ -12,9 +12,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Help.ColorScheme;
 import picocli.CommandLine.Help.Column;
 import picocli.CommandLine.Help.Column.Overflow;
-import picocli.CommandLine.Help.ColorScheme;
 import picocli.CommandLine.Help.TextTable;
 
 /** One summary over several files: a table with a line for each, and the sums. */

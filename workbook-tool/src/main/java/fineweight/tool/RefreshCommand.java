@@ -141,8 +141,7 @@ final class RefreshCommand implements Callable<Integer> {
 
   private void print(CellChange change) {
     words()
-        .println(
-            change.place() + ": " + quoted(change.before()) + " -> " + quoted(change.after()));
+        .println(change.place() + ": " + quoted(change.before()) + " -> " + quoted(change.after()));
   }
 
   private static String quoted(String text) {

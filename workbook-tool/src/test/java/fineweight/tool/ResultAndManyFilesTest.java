@@ -30,7 +30,9 @@ class ResultAndManyFilesTest {
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(Files.readString(place));
     assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
-    assertThat(schema.validate(json.replaceFirst("\"exitCode\" : \\d+", "\"exitCode\" : 0.5"), InputFormat.JSON))
+    assertThat(
+            schema.validate(
+                json.replaceFirst("\"exitCode\" : \\d+", "\"exitCode\" : 0.5"), InputFormat.JSON))
         .isNotEmpty();
     return new ObjectMapper().readTree(json);
   }
@@ -46,16 +48,18 @@ class ResultAndManyFilesTest {
     assertThat(result.at("/files/0/melt/least").asText()).isEqualTo("21.70");
     assertThat(result.at("/files/0/fineTroyOunces/XAG").asText()).startsWith("0.72339");
     assertThat(result.at("/files/0/melt/least").isTextual()).isTrue();
-    assertThat(valid(Told.by("refresh", coins, "--spot", "XAG=30", "--result", "-").out())
-            .at("/files/0/outcome")
-            .asText())
+    assertThat(
+            valid(Told.by("refresh", coins, "--spot", "XAG=30", "--result", "-").out())
+                .at("/files/0/outcome")
+                .asText())
         .isEqualTo("unchanged");
   }
 
   @Test
   void aFailureIsInTheResultToo() throws IOException {
     Path result = folder.resolve("result.json");
-    Told told = Told.by("refresh", folder.resolve("none.csv"), "--spot", "XAG=30", "--result", result);
+    Told told =
+        Told.by("refresh", folder.resolve("none.csv"), "--spot", "XAG=30", "--result", result);
     JsonNode json = valid(Files.readString(result));
     assertThat(json.at("/exitCode").asInt()).isEqualTo(told.code()).isEqualTo(ExitCode.FILE.code());
     assertThat(json.at("/files/0/complaint").asText() + "\n").isEqualTo(told.err());
