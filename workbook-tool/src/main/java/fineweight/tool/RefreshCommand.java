@@ -100,7 +100,9 @@ final class RefreshCommand implements Callable<Integer> {
     if (many) {
       selling.refuseLists();
     }
-    SpotPrices given = prices.prices(surroundings.today());
+    List<String> warnings = new ArrayList<>();
+    SpotPrices given = prices.prices(surroundings.today(), warnings::add);
+    warnings.forEach(surroundings.err()::println);
     FileRun each = new FileRun(surroundings, wishes(given, files.files().get(0)), manner(many));
     List<FileResult> results = new ArrayList<>();
     for (Path file : files.files()) {
@@ -111,7 +113,7 @@ final class RefreshCommand implements Callable<Integer> {
     if (!many && !dryRun && results.get(0).report().isPresent()) {
       selling.write(results.get(0).report().get());
     }
-    return new RunResult(code, Optional.empty(), List.of(), results);
+    return new RunResult(code, Optional.empty(), warnings, results);
   }
 
   private RefreshWishes wishes(SpotPrices given, Path file) throws SettingException {

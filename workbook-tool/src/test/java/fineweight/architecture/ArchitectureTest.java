@@ -25,6 +25,7 @@ import java.util.Set;
 @AnalyzeClasses(
     packages = {
       "fineweight.workbook",
+      "fineweight.feed",
       "fineweight.refresh",
       "fineweight.result",
       "fineweight.settings",
@@ -62,6 +63,7 @@ class ArchitectureTest {
           "result",
           "terminal",
           "settings",
+          "feed",
           "toolpack",
           "table",
           "tool");
@@ -116,7 +118,7 @@ class ArchitectureTest {
       classes()
           .that(usePackage("com.fasterxml.jackson"))
           .should()
-          .resideInAnyPackage("fineweight.settings", "fineweight.result");
+          .resideInAnyPackage("fineweight.settings", "fineweight.feed", "fineweight.result");
 
   @ArchTest
   static final ArchRule OPTIONS_STAY_IN_THE_COMMAND =
@@ -129,6 +131,21 @@ class ArchitectureTest {
           .should()
           .resideInAPackage("fineweight.terminal")
           .because("nothing below the command knows of terminals");
+
+  @ArchTest
+  static final ArchRule ONE_PACKAGE_OPENS_CONNECTIONS =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("fineweight.feed")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.net.http..", "javax.net..")
+          .orShould()
+          .dependOnClassesThat()
+          .haveNameMatching(
+              "java\\.net\\.(.*Socket.*|.*Connection|URL|InetAddress)"
+                  + "|java\\.nio\\.channels\\..*Socket.*|java\\.nio\\.channels\\.Datagram.*")
+          .because("whoever wants no connection must be able to see where they are made");
 
   @ArchTest
   static final ArchRule NO_FLOATING_POINT =
