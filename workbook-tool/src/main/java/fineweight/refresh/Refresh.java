@@ -9,10 +9,12 @@ import fineweight.column.RowState;
 import fineweight.identification.CoinIdentifier;
 import fineweight.refresh.column.ColumnPlan;
 import fineweight.refresh.column.Filling;
+import fineweight.refresh.column.WatchedColumns;
 import fineweight.refresh.inventory.Answers;
 import fineweight.refresh.inventory.Inventory;
 import fineweight.refresh.inventory.InventoryFinder;
 import fineweight.refresh.inventory.OurMarks;
+import fineweight.refresh.inventory.Progress;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.refresh.inventory.RowReader;
@@ -42,10 +44,12 @@ public final class Refresh {
 
   private final Workbook workbook;
   private final RefreshWishes wishes;
+  private final Progress progress;
 
-  private Refresh(Workbook workbook, RefreshWishes wishes) {
+  private Refresh(Workbook workbook, RefreshWishes wishes, Progress progress) {
     this.workbook = workbook;
     this.wishes = wishes;
+    this.progress = progress;
   }
 
   /** All that a run would do, worked out but not done. */
@@ -56,9 +60,9 @@ public final class Refresh {
    * @return what was understood; nothing is written, and prices are not needed
    */
   public static RefreshReport preview(
-      Workbook workbook, RefreshWishes wishes, Consumer<CellChange> changes)
+      Workbook workbook, RefreshWishes wishes, Consumer<CellChange> changes, Progress progress)
       throws WorkbookRefusal, RefreshRefusal {
-    Prepared prepared = new Refresh(workbook, wishes).prepare(false);
+    Prepared prepared = new Refresh(workbook, wishes, progress).prepare(false);
     long[] count = new long[1];
     workbook.preview(
         prepared.edit(),
@@ -69,10 +73,16 @@ public final class Refresh {
     return new Reporting(prepared.reckoning()).report(count[0], Optional.empty());
   }
 
-  /** Fills the workbook. */
+  /** Fills the workbook, unseen. */
   public static RefreshReport run(Workbook workbook, RefreshWishes wishes)
       throws WorkbookRefusal, RefreshRefusal {
-    Prepared prepared = new Refresh(workbook, wishes).prepare(true);
+    return run(workbook, wishes, Progress.UNSEEN);
+  }
+
+  /** Fills the workbook. */
+  public static RefreshReport run(Workbook workbook, RefreshWishes wishes, Progress progress)
+      throws WorkbookRefusal, RefreshRefusal {
+    Prepared prepared = new Refresh(workbook, wishes, progress).prepare(true);
     Workbook.SaveResult saved = workbook.save(prepared.edit());
     return new Reporting(prepared.reckoning())
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
@@ -89,7 +99,7 @@ public final class Refresh {
     }
     Answers answers = Answers.read(workbook, marks).with(wishes.answers());
     RowReader reader = new RowReader(workbook, inventory, appraiser(spot), answers);
-    reader.read();
+    reader.read(progress);
     refuseBadCells(reader);
     refuseNoCoins(inventory, reader);
     Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, spot, wishes);
@@ -170,7 +180,11 @@ public final class Refresh {
         Math.max(lastRow(reader), inventory.ours().isEmpty() ? headerRow : used.lastRow());
     SheetEdit columns =
         new SheetEdit(
-            sheet, headerRow, headerRow + 1, lastRow, filling.edits(ownersHeadings(inventory)));
+            sheet,
+            headerRow,
+            headerRow + 1,
+            lastRow,
+            WatchedColumns.of(filling.edits(ownersHeadings(inventory)), lastRow, progress));
     if (text) {
       return new WorkbookEdit(List.of(columns), List.of(), List.of(), WorkbookEdit.Removal.NOTHING);
     }

@@ -52,6 +52,15 @@ public final class SpotFile {
     }
   }
 
+  /**
+   * The address that the prices were fetched from; empty if a person wrote them.
+   *
+   * @throws SettingException if the file cannot be read
+   */
+  public static String origin(Path file) throws SettingException {
+    return JsonFile.read(file, "prices", "{\"date\": ...}").path("from").asText("");
+  }
+
   private static String amount(Map.Entry<String, JsonNode> entry) throws SettingException {
     JsonNode value = entry.getValue();
     if (!value.isTextual() && !value.isNumber()) {

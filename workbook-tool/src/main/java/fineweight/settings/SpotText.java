@@ -50,7 +50,7 @@ public final class SpotText {
   }
 
   /** A unit by its sign; the troy ounce where none is given and the metal is traded by it. */
-  static MassUnit unit(String sign, Metal metal) throws SettingException {
+  public static MassUnit unit(String sign, Metal metal) throws SettingException {
     String plain = sign.strip().toLowerCase(Locale.ROOT);
     if (plain.isEmpty() && metal.isPrecious()) {
       return MassUnit.TROY_OUNCE;
@@ -69,7 +69,7 @@ public final class SpotText {
     return unit;
   }
 
-  static SpotPrice price(Metal metal, String amount, CurrencyUnit currency, MassUnit unit)
+  public static SpotPrice price(Metal metal, String amount, CurrencyUnit currency, MassUnit unit)
       throws SettingException {
     BigDecimal number;
     try {

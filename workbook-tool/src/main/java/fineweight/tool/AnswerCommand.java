@@ -116,7 +116,7 @@ final class AnswerCommand implements Callable<Integer> {
 
   private RefreshWishes wishes(Map<String, String> answers) throws SettingException {
     return new RefreshWishes(
-        prices.prices(surroundings.today()),
+        prices.prices(surroundings.today(), surroundings.err()::println),
         prices.currencyGiven(),
         prices.wear(),
         Optional.empty(),

@@ -46,7 +46,7 @@ enum ExitCode {
 
   static ExitCode of(RefreshRefusal refusal) {
     return switch (refusal.kind()) {
-      case NO_INVENTORY -> NO_INVENTORY;
+      case NO_INVENTORY, SEVERAL_INVENTORIES -> NO_INVENTORY;
       case BAD_CELLS -> BAD_CELLS;
       case NO_PRICES -> USAGE;
     };

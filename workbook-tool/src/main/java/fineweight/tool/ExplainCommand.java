@@ -37,7 +37,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws SettingException {
-    SpotPrices spot = prices.prices(surroundings.today());
+    SpotPrices spot = prices.prices(surroundings.today(), surroundings.err()::println);
     Lexicon lexicon = Lexicon.standard();
     Appraiser appraiser =
         new Appraiser(

@@ -1,8 +1,5 @@
 package fineweight.tool;
 
-import fineweight.refresh.inventory.RefreshRefusal;
-import fineweight.settings.SettingException;
-import fineweight.workbook.WorkbookRefusal;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
@@ -89,26 +86,9 @@ public final class Main implements Runnable {
   }
 
   private static int complain(Exception thrown, Surroundings surroundings) {
-    PrintWriter err = surroundings.err();
-    if (thrown instanceof SettingException setting) {
-      err.println(sentence(setting.getMessage()));
-      return ExitCode.USAGE.code();
-    }
-    if (thrown instanceof WorkbookRefusal refusal) {
-      err.println(sentence(refusal.getMessage()));
-      return ExitCode.of(refusal).code();
-    }
-    if (thrown instanceof RefreshRefusal refusal) {
-      err.println(sentence(refusal.getMessage()));
-      return ExitCode.of(refusal).code();
-    }
-    err.println(
-        "This is a fault of the program and not of your file, which was not changed: "
-            + thrown.getClass().getSimpleName().replace("Exception", "")
-            + " "
-            + thrown.getMessage()
-            + ". Please report it with the command you typed.");
-    return ExitCode.INTERNAL.code();
+    Complaint complaint = Complaint.of(thrown);
+    surroundings.err().println(complaint.sentence());
+    return complaint.code().code();
   }
 
   private static int complain(ParameterException thrown, PrintWriter err) {

@@ -1,7 +1,11 @@
 package fineweight.tool;
 
 import fineweight.clue.word.NumberText;
+import fineweight.feed.PriceFeed;
+import fineweight.metal.Metal;
+import fineweight.settings.FeedSettings;
 import fineweight.settings.SettingException;
+import fineweight.settings.SettingsPlace;
 import fineweight.settings.SpotFile;
 import fineweight.settings.SpotText;
 import fineweight.spot.SpotPrice;
@@ -15,12 +19,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.joda.money.CurrencyUnit;
 import picocli.CommandLine.Option;
 
 /**
- * The options that give prices; an option counts before the file, the file before the workbook's
- * own spot sheet.
+ * The options that give prices; an option counts before the file, the file before what is fetched,
+ * and that before the workbook's own spot sheet.
  */
 final class PriceOptions {
   private static final BigDecimal MOST = new BigDecimal("99");
@@ -39,6 +44,20 @@ final class PriceOptions {
       paramLabel = "FILE",
       description = "JSON file with date, currency and prices.")
   private Path file;
+
+  @Option(
+      names = "--fetch",
+      description = {
+        "Fetch today's prices from the address in the settings; nothing is fetched without this.",
+        "--spot and --spot-file count before them."
+      })
+  private boolean fetch;
+
+  @Option(
+      names = "--settings",
+      paramLabel = "FILE",
+      description = "The settings file; settings.json in your folder of settings if absent.")
+  private Path settings;
 
   @Option(
       names = "--spot-date",
@@ -60,25 +79,24 @@ final class PriceOptions {
 
   /**
    * @param today the day taken where none is given
-   * @throws SettingException if an option cannot be used
+   * @param warnings takes sentences about prices that were fetched
+   * @throws SettingException if an option cannot be used, or no prices can be fetched
    */
-  SpotPrices prices(LocalDate today) throws SettingException {
+  SpotPrices prices(LocalDate today, Consumer<String> warnings) throws SettingException {
     Optional<SpotPrices> fromFile =
         file == null ? Optional.empty() : Optional.of(SpotFile.read(file));
+    Optional<SpotPrices> fetched = fetch ? Optional.of(fetched(today, warnings)) : Optional.empty();
+    Optional<SpotPrices> base = fromFile.or(() -> fetched);
     CurrencyUnit unit =
         currency != null
             ? SpotFile.currency(currency, "--currency")
-            : fromFile.map(SpotPrices::currency).orElse(CurrencyUnit.USD);
-    if (fromFile.isPresent() && !fromFile.get().currency().equals(unit)) {
-      throw new SettingException(
-          "--currency "
-              + unit
-              + " does not fit "
-              + file
-              + ", whose prices are in "
-              + fromFile.get().currency());
+            : base.map(SpotPrices::currency).orElse(CurrencyUnit.USD);
+    if (file != null) {
+      refuseOtherCurrency(fromFile, unit, file.toString());
     }
-    Map<fineweight.metal.Metal, SpotPrice> prices = new EnumMap<>(fineweight.metal.Metal.class);
+    refuseOtherCurrency(fetched, unit, "the address in the settings");
+    Map<Metal, SpotPrice> prices = new EnumMap<>(Metal.class);
+    fetched.ifPresent(read -> prices.putAll(read.prices()));
     fromFile.ifPresent(read -> prices.putAll(read.prices()));
     for (String text : spot) {
       SpotPrice price = SpotText.parse(text, unit);
@@ -87,8 +105,26 @@ final class PriceOptions {
     LocalDate day =
         date != null
             ? day()
-            : fromFile.filter(read -> spot.isEmpty()).map(SpotPrices::date).orElse(today);
+            : base.filter(read -> spot.isEmpty()).map(SpotPrices::date).orElse(today);
     return new SpotPrices(unit, day, prices);
+  }
+
+  private SpotPrices fetched(LocalDate today, Consumer<String> warnings) throws SettingException {
+    Path place = settings != null ? settings : SettingsPlace.ofThisProcess();
+    return new PriceFeed(FeedSettings.read(place), warnings).prices(today);
+  }
+
+  private static void refuseOtherCurrency(
+      Optional<SpotPrices> prices, CurrencyUnit unit, String where) throws SettingException {
+    if (prices.isPresent() && !prices.get().currency().equals(unit)) {
+      throw new SettingException(
+          "--currency "
+              + unit
+              + " does not fit "
+              + where
+              + ", whose prices are in "
+              + prices.get().currency());
+    }
   }
 
   private LocalDate day() throws SettingException {
@@ -101,7 +137,7 @@ final class PriceOptions {
   }
 
   boolean currencyGiven() {
-    return currency != null || file != null;
+    return currency != null || file != null || fetch;
   }
 
   /** The share lost by wear, if it was given. */

@@ -1,16 +1,17 @@
 package fineweight.tool;
 
-import fineweight.refresh.Refresh;
-import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
-import fineweight.refresh.inventory.RefreshRefusal;
+import fineweight.result.FileResult;
+import fineweight.result.RunResult;
 import fineweight.settings.SettingException;
 import fineweight.spot.SpotPrices;
 import fineweight.workbook.CellChange;
-import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
-import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -28,8 +29,14 @@ import picocli.CommandLine.Parameters;
 final class RefreshCommand implements Callable<Integer> {
   private final Surroundings surroundings;
 
-  @Parameters(paramLabel = "WORKBOOK", description = "The inventory: .xlsx, .xlsm, .xls or .csv.")
-  private Path file;
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "WORKBOOK",
+      description = {
+        "The inventory: .xlsx, .xlsm, .xls or .csv. Several, or a folder of them, get one summary;",
+        "one that cannot be filled does not stop the others."
+      })
+  private List<Path> named;
 
   @Mixin private PriceOptions prices;
 
@@ -57,54 +64,86 @@ final class RefreshCommand implements Callable<Integer> {
 
   @Mixin private SellingOptions selling;
 
+  @Option(names = "--no-cells", description = "With --dry-run: leave out the list of cells.")
+  private boolean noCells;
+
   @Option(names = "--quiet", description = "Print nothing but complaints.")
   private boolean quiet;
+
+  @Mixin private ResultOption result;
 
   RefreshCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
   }
 
   @Override
-  public Integer call() throws SettingException, WorkbookRefusal, RefreshRefusal, IOException {
-    SpotPrices given = prices.prices(surroundings.today());
-    RefreshWishes wishes =
-        new RefreshWishes(
-            given,
-            prices.currencyGiven(),
-            prices.wear(),
-            Optional.ofNullable(sheet),
-            valuesOnly,
-            leaveOutBadRows,
-            catalogue.standards(),
-            catalogue.home(),
-            surroundings.latestYear(),
-            Map.of(),
-            selling.wishes(given.currency(), file));
-    ReportWords words = new ReportWords(surroundings.out());
-    try (Workbook workbook = surroundings.workbooks().open(file)) {
-      if (dryRun) {
-        RefreshReport report = Refresh.preview(workbook, wishes, this::print);
-        words.print(report, true);
-      } else {
-        RefreshReport report = Refresh.run(workbook, wishes);
-        selling.write(report);
-        if (!quiet) {
-          words.print(report, false);
-        }
-        report.badCells().forEach(surroundings.err()::println);
-        report.selling().gains().leftOut().forEach(surroundings.err()::println);
-      }
+  public Integer call() throws SettingException {
+    result.refuseOver(named);
+    RunResult run;
+    try {
+      run = run();
+    } catch (SettingException | WorkbookRefusal unusable) {
+      Complaint complaint = Complaint.of(unusable);
+      surroundings.err().println(complaint.sentence());
+      run =
+          new RunResult(
+              complaint.code().code(), Optional.of(complaint.sentence()), List.of(), List.of());
     }
-    return ExitCode.DONE.code();
+    result.write(run, surroundings.out());
+    return run.exitCode();
+  }
+
+  private RunResult run() throws SettingException, WorkbookRefusal {
+    WorkbookFiles files = WorkbookFiles.of(named);
+    result.refuseOver(files.files());
+    boolean many = files.areMany();
+    if (many) {
+      selling.refuseLists();
+    }
+    List<String> warnings = new ArrayList<>();
+    SpotPrices given = prices.prices(surroundings.today(), warnings::add);
+    warnings.forEach(surroundings.err()::println);
+    FileRun each = new FileRun(surroundings, wishes(given, files.files().get(0)), manner(many));
+    List<FileResult> results = new ArrayList<>();
+    for (Path file : files.files()) {
+      results.add(each.run(file, files.inFolders().contains(file)));
+    }
+    RunTold told = new RunTold(surroundings.err(), words(), surroundings.screen().width());
+    int code = many ? told.many(results, dryRun) : told.one(results.get(0), dryRun);
+    if (!many && !dryRun && results.get(0).report().isPresent()) {
+      selling.write(results.get(0).report().get());
+    }
+    return new RunResult(code, Optional.empty(), warnings, results);
+  }
+
+  private RefreshWishes wishes(SpotPrices given, Path file) throws SettingException {
+    return new RefreshWishes(
+        given,
+        prices.currencyGiven(),
+        prices.wear(),
+        Optional.ofNullable(sheet),
+        valuesOnly,
+        leaveOutBadRows,
+        catalogue.standards(),
+        catalogue.home(),
+        surroundings.latestYear(),
+        Map.of(),
+        selling.wishes(given.currency(), file));
+  }
+
+  private FileRun.Manner manner(boolean many) {
+    return new FileRun.Manner(
+        dryRun, quiet, many || noCells ? Optional.empty() : Optional.of(this::print));
+  }
+
+  /** Where words for a person go; nowhere if they are not wanted. */
+  private PrintWriter words() {
+    return quiet ? new PrintWriter(Writer.nullWriter()) : result.words(surroundings.out());
   }
 
   private void print(CellChange change) {
-    if (!quiet) {
-      surroundings
-          .out()
-          .println(
-              change.place() + ": " + quoted(change.before()) + " -> " + quoted(change.after()));
-    }
+    words()
+        .println(change.place() + ": " + quoted(change.before()) + " -> " + quoted(change.after()));
   }
 
   private static String quoted(String text) {

@@ -13,6 +13,9 @@ import java.util.stream.Collectors;
 
 /** A run's report in the words of a collector. */
 final class ReportWords {
+  static final String CAUTION =
+      "Melt is not an offer and not an appraisal; many coins are worth more than their metal. Have a doubtful piece looked at first.";
+
   private static final int MOST_OPEN_ROWS = 12;
   private static final BigDecimal HUNDRED = new BigDecimal("100");
 
@@ -169,7 +172,6 @@ final class ReportWords {
                   .orElse("")
               + ".");
     }
-    out.println(
-        "Melt is not an offer and not an appraisal; many coins are worth more than their metal. Have a doubtful piece looked at first.");
+    out.println(CAUTION);
   }
 }

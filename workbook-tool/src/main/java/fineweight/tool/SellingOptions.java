@@ -92,6 +92,17 @@ final class SellingOptions {
     }
   }
 
+  /**
+   * @throws SettingException if a list is wanted, which can be of one workbook only
+   */
+  void refuseLists() throws SettingException {
+    if (saleList != null || gains != null) {
+      throw new SettingException(
+          (saleList != null ? "--sale-list" : "--gains")
+              + " is written for one workbook at a time; name one");
+    }
+  }
+
   /** Writes the lists that were asked for. */
   void write(RefreshReport report) throws SettingException {
     if (saleList != null) {

@@ -1,5 +1,6 @@
 package fineweight.tool;
 
+import fineweight.terminal.Screen;
 import fineweight.workbook.Workbooks;
 import fineweight.workbook.open.AnyWorkbook;
 import fineweight.workbook.save.SafeSave;
@@ -20,12 +21,18 @@ import java.time.LocalDate;
  * @param clock tells the day
  * @param workbooks opens files
  * @param in what a person types
+ * @param screen where results are seen
  */
 record Surroundings(
-    PrintWriter out, PrintWriter err, Clock clock, Workbooks workbooks, BufferedReader in) {
-  /** Surroundings in which nobody types. */
+    PrintWriter out,
+    PrintWriter err,
+    Clock clock,
+    Workbooks workbooks,
+    BufferedReader in,
+    Screen screen) {
+  /** Surroundings in which nobody types, and results go to no terminal. */
   Surroundings(PrintWriter out, PrintWriter err, Clock clock, Workbooks workbooks) {
-    this(out, err, clock, workbooks, new BufferedReader(Reader.nullReader()));
+    this(out, err, clock, workbooks, new BufferedReader(Reader.nullReader()), Screen.NONE);
   }
 
   static Surroundings real(PrintWriter out, PrintWriter err) {
@@ -35,7 +42,8 @@ record Surroundings(
         err,
         Clock.systemDefaultZone(),
         AnyWorkbook.of(file -> XlsxWorkbook.open(file, save), save),
-        new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())));
+        new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())),
+        Screen.ofThisProcess());
   }
 
   LocalDate today() {

@@ -109,7 +109,7 @@ final class TableCommand implements Callable<Integer> {
       return Spot.of(
           workbook,
           OurMarks.read(workbook.names()),
-          prices.prices(surroundings.today()),
+          prices.prices(surroundings.today(), surroundings.err()::println),
           prices.currencyGiven(),
           prices.wear());
     }

@@ -34,7 +34,7 @@ final class WorkbookAlone {
   }
 
   int run(CommandLine command, Surroundings surroundings) {
-    List<String> dryRun = new ArrayList<>(List.of("refresh", "--dry-run", "--quiet"));
+    List<String> dryRun = new ArrayList<>(List.of("refresh", "--dry-run", "--no-cells"));
     dryRun.addAll(words);
     int code = command.execute(dryRun.toArray(String[]::new));
     if (code == ExitCode.DONE.code()) {
@@ -50,7 +50,7 @@ final class WorkbookAlone {
   private String again() {
     String typed =
         words.stream()
-            .filter(word -> !word.equals("--dry-run") && !word.equals("--quiet"))
+            .filter(word -> !word.equals("--dry-run") && !word.equals("--no-cells"))
             .map(WorkbookAlone::quoted)
             .collect(Collectors.joining(" "));
     boolean priced = words.stream().anyMatch(word -> word.startsWith("--spot"));

@@ -25,8 +25,12 @@ import java.util.Set;
 @AnalyzeClasses(
     packages = {
       "fineweight.workbook",
+      "fineweight.feed",
       "fineweight.refresh",
+      "fineweight.result",
       "fineweight.settings",
+      "fineweight.table",
+      "fineweight.terminal",
       "fineweight.tool",
       "fineweight.toolpack"
     },
@@ -57,7 +61,10 @@ class ArchitectureTest {
           "refresh.collection",
           "refresh.sheet",
           "refresh",
+          "result",
+          "terminal",
           "settings",
+          "feed",
           "toolpack",
           "entry",
           "table",
@@ -113,11 +120,34 @@ class ArchitectureTest {
       classes()
           .that(usePackage("com.fasterxml.jackson"))
           .should()
-          .resideInAPackage("fineweight.settings");
+          .resideInAnyPackage("fineweight.settings", "fineweight.feed", "fineweight.result");
 
   @ArchTest
   static final ArchRule OPTIONS_STAY_IN_THE_COMMAND =
       classes().that(usePackage("picocli")).should().resideInAPackage("fineweight.tool");
+
+  @ArchTest
+  static final ArchRule PROGRESS_STAYS_AT_THE_TERMINAL =
+      classes()
+          .that(usePackage("me.tongfei"))
+          .should()
+          .resideInAPackage("fineweight.terminal")
+          .because("nothing below the command knows of terminals");
+
+  @ArchTest
+  static final ArchRule ONE_PACKAGE_OPENS_CONNECTIONS =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("fineweight.feed")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.net.http..", "javax.net..")
+          .orShould()
+          .dependOnClassesThat()
+          .haveNameMatching(
+              "java\\.net\\.(.*Socket.*|.*Connection|URL|InetAddress)"
+                  + "|java\\.nio\\.channels\\..*Socket.*|java\\.nio\\.channels\\.Datagram.*")
+          .because("whoever wants no connection must be able to see where they are made");
 
   @ArchTest
   static final ArchRule NO_FLOATING_POINT =

@@ -159,7 +159,7 @@ public final class InventoryFinder {
     }
     if (!rivals.isEmpty()) {
       throw new RefreshRefusal(
-          RefreshRefusal.Kind.NO_INVENTORY,
+          RefreshRefusal.Kind.SEVERAL_INVENTORIES,
           workbook.path()
               + ": the sheets \""
               + best.sheet()

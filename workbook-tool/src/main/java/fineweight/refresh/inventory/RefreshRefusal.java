@@ -9,8 +9,10 @@ public final class RefreshRefusal extends Exception {
 
   /** What kind of trouble; each has its own exit code. */
   public enum Kind {
-    /** No sheet, or more than one, looks like the inventory. */
+    /** No sheet looks like an inventory. */
     NO_INVENTORY,
+    /** More than one sheet looks like the inventory. */
+    SEVERAL_INVENTORIES,
     /** Cells hold what cannot be: an error value, a negative count, a year of five digits. */
     BAD_CELLS,
     /** No price is given anywhere. */

@@ -67,7 +67,10 @@ public final class RowReader {
     return badCells;
   }
 
-  public void read() throws WorkbookRefusal {
+  /**
+   * @param progress is told of every row
+   */
+  public void read(Progress progress) throws WorkbookRefusal {
     for (SheetLayout.Table table : workbook.layout(inventory.sheet()).tables()) {
       for (int i = 0; i < table.totalsRows(); i++) {
         totalsRows.add(table.area().lastRow() - i);
@@ -83,7 +86,17 @@ public final class RowReader {
     if (share != null) {
       wanted.add(share);
     }
-    workbook.read(inventory.sheet(), wanted::contains, Integer.MAX_VALUE, this::row);
+    int last = Math.max(workbook.usedArea(inventory.sheet()).lastRow(), 0);
+    workbook.read(
+        inventory.sheet(),
+        wanted::contains,
+        Integer.MAX_VALUE,
+        cells -> {
+          row(cells);
+          if (!cells.isEmpty()) {
+            progress.at(Progress.Stage.READING, cells.get(0).place().row(), last);
+          }
+        });
   }
 
   private void row(List<Cell> cells) {

@@ -1,0 +1,2 @@
+/** Prices from a real server on this machine. */
+package fineweight.feed;
