@@ -28,7 +28,8 @@ import java.util.Set;
       "fineweight.refresh",
       "fineweight.settings",
       "fineweight.tool",
-      "fineweight.toolpack"
+      "fineweight.toolpack",
+      "fineweight.window"
     },
     importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
@@ -59,6 +60,7 @@ class ArchitectureTest {
           "settings",
           "toolpack",
           "table",
+          "window",
           "tool");
 
   @ArchTest
@@ -116,6 +118,13 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule OPTIONS_STAY_IN_THE_COMMAND =
       classes().that(usePackage("picocli")).should().resideInAPackage("fineweight.tool");
+
+  @ArchTest
+  static final ArchRule WINDOWS_STAY_IN_THEIR_CORNER =
+      classes()
+          .that(usePackage("javax.swing").or(usePackage("java.awt")).or(usePackage("com.formdev")))
+          .should()
+          .resideInAPackage("fineweight.window");
 
   @ArchTest
   static final ArchRule NO_FLOATING_POINT =
