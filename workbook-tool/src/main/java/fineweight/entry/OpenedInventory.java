@@ -7,6 +7,7 @@ import fineweight.refresh.inventory.Inventory;
 import fineweight.refresh.inventory.InventoryFinder;
 import fineweight.refresh.inventory.OurMarks;
 import fineweight.refresh.inventory.PieceNumbers;
+import fineweight.refresh.inventory.Progress;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.refresh.inventory.RowReader;
@@ -48,7 +49,7 @@ public record OpenedInventory(
     OurMarks marks = OurMarks.read(workbook.names());
     Inventory inventory = new InventoryFinder(workbook, marks).find(sheet);
     RowReader reader = new RowReader(workbook, inventory, appraiser, Answers.read(workbook, marks));
-    reader.read();
+    reader.read(Progress.UNSEEN);
     int headings = inventory.table().headerRow();
     int lastRow =
         reader.rows().stream()

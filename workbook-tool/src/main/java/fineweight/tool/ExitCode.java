@@ -15,6 +15,7 @@ enum ExitCode {
   NO_ROOM(8, "our columns find no place without touching what is yours"),
   NO_INVENTORY(9, "no inventory was found, or more than one"),
   BAD_CELLS(10, "cells hold what cannot be"),
+  NO_SCREEN(11, "there is no screen to open the window on"),
   INTERNAL(70, "a fault of this program");
 
   private final int code;

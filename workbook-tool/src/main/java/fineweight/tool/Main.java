@@ -64,6 +64,7 @@ public final class Main implements Runnable {
             .addSubcommand(new TableCommand(surroundings))
             .addSubcommand(new StarterCommand(surroundings))
             .addSubcommand(new DemoCommand(surroundings))
+            .addSubcommand(new WindowCommand(surroundings))
             .addSubcommand(new CommandLine.HelpCommand());
     Map<String, String> codes = new LinkedHashMap<>();
     for (ExitCode code : ExitCode.values()) {

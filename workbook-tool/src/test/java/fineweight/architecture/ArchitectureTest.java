@@ -32,7 +32,8 @@ import java.util.Set;
       "fineweight.table",
       "fineweight.terminal",
       "fineweight.tool",
-      "fineweight.toolpack"
+      "fineweight.toolpack",
+      "fineweight.window"
     },
     importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
@@ -68,6 +69,7 @@ class ArchitectureTest {
           "toolpack",
           "entry",
           "table",
+          "window",
           "tool");
 
   @ArchTest
@@ -148,6 +150,13 @@ class ArchitectureTest {
               "java\\.net\\.(.*Socket.*|.*Connection|URL|InetAddress)"
                   + "|java\\.nio\\.channels\\..*Socket.*|java\\.nio\\.channels\\.Datagram.*")
           .because("whoever wants no connection must be able to see where they are made");
+
+  @ArchTest
+  static final ArchRule WINDOWS_STAY_IN_THEIR_CORNER =
+      classes()
+          .that(usePackage("javax.swing").or(usePackage("java.awt")).or(usePackage("com.formdev")))
+          .should()
+          .resideInAPackage("fineweight.window");
 
   @ArchTest
   static final ArchRule NO_FLOATING_POINT =
