@@ -50,10 +50,9 @@ record Reckoning(
       OurMarks marks,
       Inventory inventory,
       RowReader reader,
-      Spot spot,
+      Worths worths,
       RefreshWishes wishes)
       throws WorkbookRefusal {
-    Worths worths = new Worths(spot);
     PieceNumbers numbers = PieceNumbers.of(reader);
     List<ReadRow> held = held(reader);
     Totals totals = new Totals(worths);

@@ -16,7 +16,10 @@ import fineweight.refresh.inventory.OurMarks;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.refresh.inventory.RowReader;
+import fineweight.refresh.own.OwnLists;
+import fineweight.refresh.own.OwnTerms;
 import fineweight.refresh.worth.Spot;
+import fineweight.refresh.worth.Worths;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
@@ -80,7 +83,8 @@ public final class Refresh {
 
   private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {
     OurMarks marks = OurMarks.read(workbook.names());
-    Inventory inventory = new InventoryFinder(workbook, marks).find(wishes.sheet());
+    OwnLists lists = OwnLists.find(workbook, marks, wishes.further().lists());
+    Inventory inventory = new InventoryFinder(workbook, marks, lists.sheets()).find(wishes.sheet());
     Spot spot = Spot.of(workbook, marks, wishes.prices(), wishes.currencyGiven(), wishes.wear());
     if (pricesNeeded && spot.prices().prices().isEmpty()) {
       throw new RefreshRefusal(
@@ -88,11 +92,14 @@ public final class Refresh {
           "No price is given: add --spot XAG=30.00 --spot XAU=2500.00 (price of one troy ounce), or --spot-file prices.json.");
     }
     Answers answers = Answers.read(workbook, marks).with(wishes.answers());
-    RowReader reader = new RowReader(workbook, inventory, appraiser(spot), answers);
+    Appraiser appraiser = appraiser(spot);
+    RowReader reader = new RowReader(workbook, inventory, appraiser, answers);
     reader.read();
     refuseBadCells(reader);
     refuseNoCoins(inventory, reader);
-    Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, spot, wishes);
+    OwnTerms own = lists.terms(spot.prices(), appraiser, wishes.standards());
+    Reckoning reckoning =
+        Reckoning.of(workbook, marks, inventory, reader, new Worths(spot, own), wishes);
     return new Prepared(reckoning, edit(reckoning, answers));
   }
 

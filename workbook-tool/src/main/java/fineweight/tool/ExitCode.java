@@ -48,7 +48,7 @@ enum ExitCode {
     return switch (refusal.kind()) {
       case NO_INVENTORY -> NO_INVENTORY;
       case BAD_CELLS -> BAD_CELLS;
-      case NO_PRICES -> USAGE;
+      case NO_PRICES, OPTION -> USAGE;
     };
   }
 }

@@ -57,6 +57,8 @@ final class RefreshCommand implements Callable<Integer> {
 
   @Mixin private SellingOptions selling;
 
+  @Mixin private OwnListOptions lists;
+
   @Option(names = "--quiet", description = "Print nothing but complaints.")
   private boolean quiet;
 
@@ -79,7 +81,9 @@ final class RefreshCommand implements Callable<Integer> {
             catalogue.home(),
             surroundings.latestYear(),
             Map.of(),
-            selling.wishes(given.currency(), file));
+            selling
+                .wishes(given.currency(), file)
+                .withLists(lists.wishes(surroundings.workbooks())));
     ReportWords words = new ReportWords(surroundings.out());
     try (Workbook workbook = surroundings.workbooks().open(file)) {
       if (dryRun) {

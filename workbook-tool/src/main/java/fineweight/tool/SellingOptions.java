@@ -67,7 +67,8 @@ final class SellingOptions {
     return new RefreshWishes.Further(
         Optional.ofNullable(set).map(name -> name.toLowerCase(Locale.ROOT)),
         terms,
-        saleList != null || terms.isPresent());
+        saleList != null || terms.isPresent(),
+        fineweight.refresh.own.OwnListWishes.NONE);
   }
 
   private static void refuseSameFile(Path list, String option, Path workbook)

@@ -51,6 +51,7 @@ class ArchitectureTest {
           "workbook.xlsx.draft",
           "workbook.xlsx",
           "refresh.inventory",
+          "refresh.own",
           "refresh.worth",
           "refresh.column",
           "refresh.collection",

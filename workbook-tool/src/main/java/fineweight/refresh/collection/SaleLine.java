@@ -5,6 +5,7 @@ import fineweight.clue.Dating;
 import fineweight.column.Appraisal;
 import fineweight.identification.Identification.OneStandard;
 import fineweight.identification.Identification.SeveralStandards;
+import fineweight.refresh.inventory.RowCondition;
 import fineweight.standard.Issue;
 import java.math.BigDecimal;
 import java.util.List;

@@ -8,6 +8,7 @@ import fineweight.identification.Identification.SeveralStandards;
 import fineweight.refresh.inventory.Fate;
 import fineweight.refresh.inventory.PieceNumbers;
 import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.RowCondition;
 import fineweight.standard.CoinStandard;
 import fineweight.typeset.CollectedPiece;
 import fineweight.typeset.SetReview;
