@@ -18,6 +18,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The sheets of our own that a run puts into the workbook, and their names. */
@@ -63,7 +64,8 @@ final class OurSheets {
               name("set"),
               reckoning.set().get(),
               reckoning.spot().prices(),
-              reckoning.inventory().sheet());
+              reckoning.inventory().sheet(),
+              setAsked());
       add(set.draft(), set.names());
     }
     if (reckoning.further().saleList()) {
@@ -84,6 +86,13 @@ final class OurSheets {
             reckoning.spot(),
             reckoning.totals());
     add(history.draft(), history.names());
+  }
+
+  private Optional<String> setAsked() throws WorkbookRefusal {
+    Optional<String> now = reckoning.further().set();
+    return now.isPresent()
+        ? now
+        : TypeSetSheet.askedBefore(reckoning.workbook(), reckoning.marks());
   }
 
   private void review() {

@@ -1,5 +1,6 @@
 package fineweight.refresh;
 
+import fineweight.column.InputColumn;
 import fineweight.refresh.collection.ForSale;
 import fineweight.refresh.collection.Gains;
 import fineweight.refresh.collection.TypeSetReview;
@@ -51,6 +52,7 @@ record Reckoning(
       Inventory inventory,
       RowReader reader,
       Worths worths,
+      Optional<TypeSet> typeSet,
       RefreshWishes wishes)
       throws WorkbookRefusal {
     PieceNumbers numbers = PieceNumbers.of(reader);
@@ -60,9 +62,10 @@ record Reckoning(
     LotCosts costs =
         LotCosts.read(workbook, marks, inventory.sheet(), LotsSheet.FIRST_ROW, LotsSheet.OWN_COST);
     Optional<TypeSetReview> set =
-        wishes.further().set().isPresent() || marks.sheets().containsKey("set")
-            ? Optional.of(new TypeSetReview(TypeSet.unitedStates(), held, numbers))
-            : Optional.empty();
+        typeSet.map(
+            places ->
+                new TypeSetReview(
+                    places, held, numbers, inventory.table().first(InputColumn.MINT).isPresent()));
     Lots lots = Lots.of(reader.rows(), worths, costs.all());
     return new Reckoning(
         workbook,

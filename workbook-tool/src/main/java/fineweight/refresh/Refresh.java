@@ -18,8 +18,10 @@ import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.refresh.inventory.RowReader;
 import fineweight.refresh.own.OwnLists;
 import fineweight.refresh.own.OwnTerms;
+import fineweight.refresh.sheet.TypeSetSheet;
 import fineweight.refresh.worth.Spot;
 import fineweight.refresh.worth.Worths;
+import fineweight.typeset.TypeSet;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
@@ -98,9 +100,30 @@ public final class Refresh {
     refuseBadCells(reader);
     refuseNoCoins(inventory, reader);
     OwnTerms own = lists.terms(spot.prices(), appraiser, wishes.standards());
-    Reckoning reckoning =
-        Reckoning.of(workbook, marks, inventory, reader, new Worths(spot, own), wishes);
+    List<String> remarks = new ArrayList<>(own.remarks());
+    Optional<TypeSet> set = set(marks, lists, appraiser, remarks);
+    Worths worths = new Worths(spot, own.remarking(remarks));
+    Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, worths, set, wishes);
     return new Prepared(reckoning, edit(reckoning, answers));
+  }
+
+  /** The set asked for now, or the one asked for before, or a sheet of its owner's. */
+  private Optional<TypeSet> set(
+      OurMarks marks, OwnLists lists, Appraiser appraiser, List<String> remarks)
+      throws WorkbookRefusal, RefreshRefusal {
+    Optional<String> wanted = wishes.further().set();
+    if (wanted.isEmpty()) {
+      wanted = TypeSetSheet.askedBefore(workbook, marks);
+    }
+    Optional<TypeSet> set =
+        lists.set(
+            wanted,
+            new OwnLists.SetSources(
+                appraiser, wishes.standards(), wishes.home(), wishes.latestYear()),
+            remarks);
+    return set.isEmpty() && marks.sheets().containsKey("set")
+        ? Optional.of(TypeSet.unitedStates())
+        : set;
   }
 
   private Appraiser appraiser(Spot spot) {

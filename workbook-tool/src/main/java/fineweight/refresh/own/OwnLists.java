@@ -6,21 +6,32 @@ import fineweight.price.PriceList;
 import fineweight.refresh.inventory.OurMarks;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.spot.SpotPrices;
+import fineweight.standard.CoinStandard;
 import fineweight.standard.Standards;
+import fineweight.typeset.DateAndMintSet;
+import fineweight.typeset.TypeSet;
 import fineweight.workbook.SheetSummary;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Finds the collector's own lists: those he named, and sheets of the workbook that look so. */
 public final class OwnLists {
+  private static final String DATES = "dates:";
+  private static final Pattern WITH_MINTS =
+      Pattern.compile("([^;]+?)\\s*(?:;\\s*mints?:?\\s*(.+))?", Pattern.CASE_INSENSITIVE);
+
   private final Workbook workbook;
   private final OwnListWishes wishes;
   private final Map<ListKind, String> sheets = new EnumMap<>(ListKind.class);
@@ -111,6 +122,56 @@ public final class OwnLists {
       prices = new OwnPrices(priceTable.get(), coins, rates, spot.currency(), all).read();
     }
     return new OwnTerms(prices, payouts.payouts(), rates, all);
+  }
+
+  /** What a set is made of. */
+  public record SetSources(Appraiser appraiser, Standards standards, String home, int lastYear) {}
+
+  /**
+   * The set that is wanted: {@code us}, {@code dates:} and a coin's words, or a list of places in a
+   * sheet or a file; without a wish a sheet that looks like one.
+   *
+   * @param terms takes the remarks on lines that cannot be used
+   * @throws RefreshRefusal if there is no such set
+   */
+  public Optional<TypeSet> set(Optional<String> wanted, SetSources sources, List<String> terms)
+      throws WorkbookRefusal, RefreshRefusal {
+    String name = wanted.orElse("").strip();
+    CoinWords coins = new CoinWords(sources.appraiser(), sources.standards());
+    if (name.equalsIgnoreCase("us")) {
+      return Optional.of(TypeSet.unitedStates());
+    }
+    if (name.toLowerCase(Locale.ROOT).startsWith(DATES)) {
+      Matcher form = WITH_MINTS.matcher(name.substring(DATES.length()).strip());
+      List<CoinStandard> meant =
+          form.matches() ? coins.meant(form.group(1), Optional.empty()) : List.of();
+      if (meant.isEmpty()) {
+        throw noSet(name);
+      }
+      TypeSet dates =
+          DateAndMintSet.of("every date and mint of " + form.group(1), meant, sources.lastYear());
+      return Optional.of(
+          form.group(2) == null
+              ? dates
+              : DateAndMintSet.ofMints(dates, OwnSet.mints(form.group(2))));
+    }
+    if (!name.isEmpty() && sheet(name).isEmpty() && !Files.isRegularFile(Path.of(name))) {
+      throw noSet(name);
+    }
+    return table(ListKind.PLACES, wanted)
+        .map(
+            table ->
+                new OwnSet(table, coins, sources.standards(), sources.home(), terms)
+                    .read(name.isEmpty() ? sheets.get(ListKind.PLACES) : name));
+  }
+
+  private static RefreshRefusal noSet(String name) {
+    return new RefreshRefusal(
+        RefreshRefusal.Kind.OPTION,
+        "--set: \""
+            + name
+            + "\" is no set; write us, the name of your sheet or file with the places of a set, or"
+            + " \"dates: Mercury dime; mints none, D, S\" for every date and mint of a coin.");
   }
 
   /** Single rates are for one, in the currency of the prices; they need that as their base. */

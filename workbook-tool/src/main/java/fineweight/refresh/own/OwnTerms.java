@@ -36,6 +36,11 @@ public record OwnTerms(
         .map(Amounts::atCell);
   }
 
+  /** The same terms with other remarks. */
+  public OwnTerms remarking(List<String> others) {
+    return new OwnTerms(prices, payouts, rates, others);
+  }
+
   /** A class of payout in comparable form. */
   public static String pieceClass(String words) {
     return OwnPayouts.pieceClass(words);
