@@ -61,6 +61,11 @@ public final class OwnLists {
     return lists;
   }
 
+  /** Only the lists that were named as files. */
+  public static OwnLists ofFiles(OwnListWishes wishes) {
+    return new OwnLists(null, wishes);
+  }
+
   private void look(String sheet) throws WorkbookRefusal {
     for (ListKind kind : ListKind.values()) {
       if (OwnTable.isOne(workbook, sheet, kind)) {
@@ -91,7 +96,8 @@ public final class OwnLists {
   }
 
   private Optional<String> sheet(String name) {
-    return workbook.sheets().stream()
+    List<SheetSummary> all = workbook == null ? List.of() : workbook.sheets();
+    return all.stream()
         .filter(SheetSummary::isTable)
         .map(SheetSummary::name)
         .filter(sheet -> !sheet.isEmpty() && sheet.equalsIgnoreCase(name))
