@@ -3,6 +3,7 @@ package fineweight.refresh;
 import fineweight.column.InputColumn;
 import fineweight.refresh.collection.SaleLine;
 import fineweight.refresh.inventory.Answers;
+import fineweight.refresh.sheet.ByPlaceSheet;
 import fineweight.refresh.sheet.HistorySheet;
 import fineweight.refresh.sheet.LotsSheet;
 import fineweight.refresh.sheet.ReviewSheet;
@@ -23,7 +24,8 @@ import java.util.Set;
 
 /** The sheets of our own that a run puts into the workbook, and their names. */
 final class OurSheets {
-  private static final Map<String, String> TITLES = Map.of("set", "type set", "sale", "for sale");
+  private static final Map<String, String> TITLES =
+      Map.of("set", "type set", "sale", "for sale", "place", "by place");
 
   private final Reckoning reckoning;
   private final List<SheetDraft> drafts = new ArrayList<>();
@@ -77,6 +79,10 @@ final class OurSheets {
               reckoning.further().selling(),
               reckoning.inventory().sheet());
       add(sale.draft(), sale.names());
+    }
+    if (reckoning.further().placeList() || has("place")) {
+      ByPlaceSheet place = new ByPlaceSheet(name("place"), reckoning.spot(), reckoning.byPlace());
+      add(place.draft(), place.names());
     }
     HistorySheet history =
         HistorySheet.of(

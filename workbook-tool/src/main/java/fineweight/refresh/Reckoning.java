@@ -1,6 +1,7 @@
 package fineweight.refresh;
 
 import fineweight.column.InputColumn;
+import fineweight.refresh.collection.ByPlace;
 import fineweight.refresh.collection.ForSale;
 import fineweight.refresh.collection.Gains;
 import fineweight.refresh.collection.TypeSetReview;
@@ -89,6 +90,10 @@ record Reckoning(
         .filter(ReadRow::isCoin)
         .flatMap(row -> row.held().stream())
         .toList();
+  }
+
+  ByPlace byPlace() {
+    return new ByPlace(held, lots, worths, numbers);
   }
 
   Spot spot() {

@@ -44,7 +44,9 @@ final class Reporting {
     this.ownRemarks = reckoning.worths().own().remarks();
     this.selling =
         new RefreshReport.Selling(
-            reckoning.forSale().offers().stream().map(SaleLine::of).toList(), reckoning.gains());
+            reckoning.forSale().offers().stream().map(SaleLine::of).toList(),
+            reckoning.gains(),
+            reckoning.byPlace());
   }
 
   RefreshReport report(long changedCells, Optional<Path> backup) {

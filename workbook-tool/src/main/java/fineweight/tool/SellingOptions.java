@@ -50,6 +50,15 @@ final class SellingOptions {
   private Path saleList;
 
   @Option(
+      names = "--place-list",
+      paramLabel = "FILE",
+      description = {
+        "Write what is kept where, dated, for an insurer and for those who inherit, to a CSV file",
+        "and to a sheet of the workbook, which later runs keep up to date."
+      })
+  private Path placeList;
+
+  @Option(
       names = "--gains",
       paramLabel = "FILE",
       description = "Write the gains on pieces that are gone, by year, to a CSV file.")
@@ -60,12 +69,14 @@ final class SellingOptions {
    */
   RefreshWishes.Further wishes(CurrencyUnit currency, Path workbook) throws SettingException {
     refuseSameFile(saleList, "--sale-list", workbook);
+    refuseSameFile(placeList, "--place-list", workbook);
     refuseSameFile(gains, "--gains", workbook);
     Optional<SellingTerms> terms = terms(currency);
     return new RefreshWishes.Further(
         Optional.ofNullable(set),
         terms,
         saleList != null || terms.isPresent(),
+        placeList != null,
         fineweight.refresh.own.OwnListWishes.NONE);
   }
 
@@ -95,6 +106,9 @@ final class SellingOptions {
   void write(RefreshReport report) throws SettingException {
     if (saleList != null) {
       ListFiles.saleList(saleList, report);
+    }
+    if (placeList != null) {
+      ListFiles.placeList(placeList, report);
     }
     if (gains != null) {
       ListFiles.gains(gains, report);

@@ -35,13 +35,14 @@ class BidCommandTest {
             "15");
     assertThat(run.err()).isEmpty();
     // 5 x 26.73 g x 0.900 and 10 x 2.5 g x 0.900, / 31.1034768 g x 30: 116.02 and 21.70
-    // (Acts of 18 January 1837 and 12 February 1873). 85 % of it, less 12, / 1.08 / 1.20.
+    // (Acts of 18 January 1837 and 12 February 1873). 85 % of it is 117.062; 81.07 + 20 %
+    // + 8 % of that + 12 is 117.06, a cent more would be too much.
     assertThat(run.out())
         .contains("116.02  5 Morgan dollars 1881")
         .contains("worth 137.72 USD")
-        .contains("bid at most 81.06 USD")
+        .contains("bid at most 81.07 USD")
         .contains("a margin of 15 % of the worth")
-        .contains("bid 81.06 + premium 16.21 + tax 7.78 + postage 12.00 = 117.05 USD");
+        .contains("bid 81.07 + premium 16.21 + tax 7.78 + postage 12.00 = 117.06 USD");
   }
 
   @Test
