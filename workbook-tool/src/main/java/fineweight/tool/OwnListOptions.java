@@ -35,7 +35,7 @@ final class OwnListOptions {
       names = "--payout",
       paramLabel = "METAL[:CLASS]=PAYOUT",
       description = {
-        "What your buyer pays for a metal: XAG=95%, XAG:90%=97%, XAU=-15/ozt, XAG:bullion=+1.50/piece.",
+        "What your buyer pays for a metal: XAG=95%%, XAG:90%%=97%%, XAU=-15/ozt, XAG:bullion=+1.50/piece.",
         "A class is a fineness, or your own word in a column Payout class."
       })
   private List<String> payouts = new ArrayList<>();

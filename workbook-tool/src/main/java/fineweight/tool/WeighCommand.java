@@ -28,7 +28,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "weigh",
     description = {
-      "A heap on the scale: fineweight weigh 1,240 g mixed 90 % --face 49.60",
+      "A heap on the scale: fineweight weigh 1,240 g mixed 90 %% --face 49.60",
       "Tells its ounces and melt and, where you counted the face value, how much is lost by wear."
     })
 final class WeighCommand implements Callable<Integer> {
@@ -42,8 +42,8 @@ final class WeighCommand implements Callable<Integer> {
       arity = "1..*",
       paramLabel = "WORDS",
       description = {
-        "Mass with its unit (g, kg, ozt, lb), then what the heap is: 90 % (dimes, quarters, halves),",
-        "40 % (halves of 1965 to 1970) or wartime nickels of the United States."
+        "Mass with its unit (g, kg, ozt, lb), then what the heap is: 90 %% (dimes, quarters, halves),",
+        "40 %% (halves of 1965 to 1970) or wartime nickels of the United States."
       })
   private List<String> words;
 
