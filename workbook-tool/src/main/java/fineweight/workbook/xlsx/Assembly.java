@@ -25,7 +25,8 @@ final class Assembly {
   private boolean formulasMoved;
   private boolean hasFormulas;
 
-  Assembly(OpenedPackage source, EditRun run) {
+  /** Makes the new parts, the owner's sheets first: only then is known what else follows. */
+  Assembly(OpenedPackage source, EditRun run) throws IOException, WorkbookRefusal {
     this.source = source;
     this.run = run;
     rewrite = new PackageRewrite(source.zip());
@@ -48,30 +49,32 @@ final class Assembly {
     putChanged(ContentTypes.PART, types.changed());
   }
 
-  private void put(String part, byte[] content) {
+  private void put(String part, byte[] content) throws IOException, WorkbookRefusal {
     rewrite.put(part, PartContent.of(content));
   }
 
-  private void putChanged(String part, byte[] content) {
+  private void putChanged(String part, byte[] content) throws IOException, WorkbookRefusal {
     if (content != null) {
       put(part, content);
     }
   }
 
-  private void ownersSheets() {
+  private void ownersSheets() throws IOException, WorkbookRefusal {
     for (SheetRun each : run.sheets()) {
-      Outcome analysed = each.analysed();
-      formulasMoved |= analysed.formulasMoved();
-      hasFormulas |= analysed.writesFormulas();
       if (each.changes() && !run.goneSheets().contains(each.sheet())) {
         rewrite.put(
-            source.zip().spelling(each.sheet().entry().part()),
-            out -> changedCells += each.write(out, null).changes());
+            source.zip().spelling(each.sheet().entry().part()), out -> take(each.write(out, null)));
       }
     }
   }
 
-  private void drafts() {
+  private void take(Outcome written) {
+    changedCells += written.changes();
+    formulasMoved |= written.formulasMoved();
+    hasFormulas |= written.writesFormulas();
+  }
+
+  private void drafts() throws IOException, WorkbookRefusal {
     for (DraftRun each : run.drafts()) {
       changedCells += each.changes().size();
       if (each.old() == null) {
@@ -88,7 +91,7 @@ final class Assembly {
     }
   }
 
-  private void addSheet(DraftRun draft) {
+  private void addSheet(DraftRun draft) throws IOException, WorkbookRefusal {
     String part = free("worksheets/sheet", 1);
     put(part, draft.bytes());
     types.add(part, ContentTypes.WORKSHEET);
@@ -122,7 +125,7 @@ final class Assembly {
     formulasMoved |= sheet.facts().formulas() > 0;
   }
 
-  private void styles() {
+  private void styles() throws IOException, WorkbookRefusal {
     byte[] changed = run.styles().changed();
     if (changed != null && source.stylesPart() == null) {
       String part = free("styles", 0);
@@ -148,11 +151,10 @@ final class Assembly {
             });
   }
 
-  void writeTo(OutputStream out) throws IOException, WorkbookRefusal {
+  void writeTo(OutputStream out) throws IOException {
     rewrite.writeTo(out);
   }
 
-  /** Known after writing. */
   long changedCells() {
     return changedCells;
   }

@@ -10,7 +10,6 @@ import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookEdit.ColumnPlace;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.draft.WholeSheet;
-import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.part.WorkbookEdits;
 import fineweight.workbook.xlsx.sheet.CellReading;
 import fineweight.workbook.xlsx.sheet.CellSet;
@@ -61,21 +60,26 @@ final class EditRun {
     }
     fill(edit);
     StaleResults stale = new StaleResults(source, this);
+    boolean whether = !removesColumns() && !stale.mayBe();
     for (Map.Entry<String, List<ColumnTarget>> each : targets.entrySet()) {
       OpenedSheet sheet = source.sheet(each.getKey()).orElseThrow();
       TargetRules.check(sheet, each.getValue());
-      sheets.add(run(sheet, each.getValue(), stale.seen(sheet)));
+      sheets.add(run(sheet, each.getValue(), whether && !sheet.facts().grouped()));
     }
     stale.drop();
   }
 
-  private SheetRun run(OpenedSheet sheet, List<ColumnTarget> columns, FormulaIndex.Sheet formulas)
+  private boolean removesColumns() {
+    return targets.values().stream().flatMap(List::stream).anyMatch(ColumnTarget::removes);
+  }
+
+  private SheetRun run(OpenedSheet sheet, List<ColumnTarget> columns, boolean whether)
       throws IOException, WorkbookRefusal {
     return new SheetRun(
         source.zip(),
         sheet,
         new SheetPlan(sheet.name(), sheet.entry().part(), sheet.facts(), columns, reading),
-        formulas);
+        whether);
   }
 
   /** An office refuses a workbook without any sheet to look at. */
@@ -123,7 +127,7 @@ final class EditRun {
         return each;
       }
     }
-    SheetRun added = run(sheet, List.of(), null);
+    SheetRun added = run(sheet, List.of(), false);
     sheets.add(added);
     return added;
   }

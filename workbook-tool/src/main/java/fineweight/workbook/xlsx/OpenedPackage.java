@@ -1,6 +1,7 @@
 package fineweight.workbook.xlsx;
 
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.formula.SheetFormulas;
 import fineweight.workbook.xlsx.part.ContentTypes;
 import fineweight.workbook.xlsx.part.Relationships;
 import fineweight.workbook.xlsx.part.SharedStrings;
@@ -86,11 +87,14 @@ final class OpenedPackage implements Closeable {
             return null;
           }
           if (compared.contains(before)) {
-            return new OpenedSheet(sheet, before.facts().withoutFormulas(), before.tables());
+            return new OpenedSheet(
+                sheet, before.facts().withoutFormulas(), SheetFormulas.NONE, before.tables());
           }
           boolean same =
               copy.has(sheet.part()) && copy.seal(sheet.part()).equals(zip.seal(sheet.part()));
-          return same ? new OpenedSheet(sheet, before.facts(), before.tables()) : null;
+          return same
+              ? new OpenedSheet(sheet, before.facts(), before.formulas(), before.tables())
+              : null;
         });
   }
 
@@ -162,11 +166,14 @@ final class OpenedPackage implements Closeable {
       throw new DamageException("the part of sheet \"" + sheet.name() + "\" is missing");
     }
     if (!sheet.isTable()) {
-      return new OpenedSheet(sheet, OpenedSheet.NOTHING, List.of());
+      return new OpenedSheet(sheet, OpenedSheet.NOTHING, SheetFormulas.NONE, List.of());
     }
     try (InputStream in = xml(sheet.part())) {
-      SheetFacts facts = SheetScan.scan(sheet.name(), sheet.part(), in, newReading(newStyles()));
-      return new OpenedSheet(sheet, facts, tables(sheet, facts));
+      SheetFormulas formulas = new SheetFormulas();
+      SheetFacts facts =
+          SheetScan.scan(sheet.name(), sheet.part(), in, newReading(newStyles()), formulas::see);
+      formulas.finish();
+      return new OpenedSheet(sheet, facts, formulas, tables(sheet, facts));
     }
   }
 

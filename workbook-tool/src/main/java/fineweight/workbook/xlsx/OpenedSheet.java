@@ -2,15 +2,17 @@ package fineweight.workbook.xlsx;
 
 import fineweight.workbook.SheetLayout;
 import fineweight.workbook.SheetSummary;
+import fineweight.workbook.xlsx.formula.SheetFormulas;
 import fineweight.workbook.xlsx.part.TablePart;
 import fineweight.workbook.xlsx.part.WorkbookPart;
 import fineweight.workbook.xlsx.sheet.SheetFacts;
 import java.util.List;
 
 /** A sheet of an opened package. */
-record OpenedSheet(WorkbookPart.Sheet entry, SheetFacts facts, List<TablePart> tables) {
+record OpenedSheet(
+    WorkbookPart.Sheet entry, SheetFacts facts, SheetFormulas formulas, List<TablePart> tables) {
   /** For a sheet without cells. */
-  static final SheetFacts NOTHING = new SheetFacts(-1, -1, 0, false, List.of(), List.of());
+  static final SheetFacts NOTHING = new SheetFacts(-1, -1, 0, false, false, List.of(), List.of());
 
   String name() {
     return entry.name();

@@ -2,7 +2,6 @@ package fineweight.workbook.xlsx;
 
 import fineweight.workbook.CellChange;
 import fineweight.workbook.WorkbookRefusal;
-import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.splice.Outcome;
 import fineweight.workbook.xlsx.splice.SheetPlan;
@@ -21,15 +20,15 @@ final class SheetRun {
   private CellSet dropped = new CellSet();
 
   /**
-   * @param formulas sees every cell; null for none
+   * @param whether whether it is enough to know if anything changes
    */
-  SheetRun(PackageZip zip, OpenedSheet sheet, SheetPlan plan, FormulaIndex.Sheet formulas)
+  SheetRun(PackageZip zip, OpenedSheet sheet, SheetPlan plan, boolean whether)
       throws IOException, WorkbookRefusal {
     this.zip = zip;
     this.sheet = sheet;
     this.plan = plan;
     try (InputStream in = zip.xml(sheet.entry().part())) {
-      analysed = plan.analyse(in, formulas);
+      analysed = plan.analyse(in, whether);
     }
   }
 

@@ -1,6 +1,7 @@
 package fineweight.workbook.xlsx;
 
 import fineweight.workbook.CellPlace;
+import fineweight.workbook.SheetLayout.Area;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.formula.Vocabulary;
@@ -9,7 +10,6 @@ import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.splice.ColumnTarget;
 import fineweight.workbook.xlsx.xml.Element;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,41 +22,72 @@ final class StaleResults {
   private final OpenedPackage source;
   private final EditRun run;
   private final Vocabulary vocabulary = new Vocabulary();
-  private final List<CellSet> changed = new ArrayList<>();
   private final FormulaIndex index;
-  private final List<OpenedSheet> seen = new ArrayList<>();
 
   StaleResults(OpenedPackage source, EditRun run) {
     this.source = source;
     this.run = run;
     vocabulary();
     index = new FormulaIndex(vocabulary);
-  }
-
-  /** Looks at a sheet's formulas while it is walked over; null if there is nothing to look at. */
-  FormulaIndex.Sheet seen(OpenedSheet sheet) {
-    if (!mayBeStale(sheet)) {
-      return null;
+    for (OpenedSheet sheet : source.sheets()) {
+      boolean drafted = run.drafts().stream().anyMatch(d -> sheet.equals(d.old()));
+      if (sheet.facts().formulas() > 0 && !drafted && !run.goneSheets().contains(sheet)) {
+        List<ColumnTarget> targets = run.targets(sheet);
+        index.add(sheet.name(), sheet.formulas(), (row, column) -> ours(targets, row, column));
+      }
     }
-    seen.add(sheet);
-    List<ColumnTarget> targets = run.targets(sheet);
-    return index.seen(sheet.name(), (row, column) -> ours(targets, row, column));
   }
 
-  private boolean mayBeStale(OpenedSheet sheet) {
-    boolean drafted = run.drafts().stream().anyMatch(d -> sheet.equals(d.old()));
-    return sheet.facts().formulas() > 0 && !drafted && !run.goneSheets().contains(sheet);
+  /** Whether any result could be stale, whatever the edit turns out to change. */
+  boolean mayBe() {
+    List<CellSet> touched = noCells();
+    for (OpenedSheet sheet : source.sheets()) {
+      CellSet all = touched.get(vocabulary.addSheet(sheet.name()));
+      for (ColumnTarget each : run.targets(sheet)) {
+        int last = Math.min(each.lastRow(), Math.max(sheet.facts().lastRow(), each.headerRow()));
+        int bottom = each.removes() ? last : each.lastRow();
+        all.addAll(new Area(each.headerRow(), each.column(), each.headerRow(), each.column()));
+        all.addAll(new Area(each.firstRow(), each.column(), bottom, each.column()));
+      }
+    }
+    takeDrafts(touched);
+    return stale(touched).stream().anyMatch(s -> !s.isEmpty());
   }
 
+  private List<CellSet> stale(List<CellSet> changed) {
+    return index.stale(changed, run.workbook().changedNames());
+  }
+
+  private List<CellSet> noCells() {
+    List<CellSet> cells = new ArrayList<>();
+    for (int i = 0; i < vocabulary.sheetCount(); i++) {
+      cells.add(new CellSet());
+    }
+    return cells;
+  }
+
+  private void takeDrafts(List<CellSet> changed) {
+    for (DraftRun each : run.drafts()) {
+      take(changed, each.draft().name(), each.changed());
+    }
+  }
+
+  private void take(List<CellSet> changed, String sheet, CellSet cells) {
+    CellSet all = changed.get(vocabulary.addSheet(sheet));
+    cells.forEach(all::add);
+  }
+
+  /** Needs to know all that the edit changes, unless nothing {@link #mayBe} stale. */
   void drop() throws IOException, WorkbookRefusal {
-    if (source.sheets().stream().noneMatch(s -> s.facts().formulas() > 0) || !anythingChanged()) {
-      return;
-    }
-    readOthers();
     for (OpenedSheet gone : run.goneSheets()) {
       refuseUsers(gone);
     }
-    List<CellSet> stale = index.stale(changed, run.workbook().changedNames());
+    List<CellSet> changed = noCells();
+    for (SheetRun each : run.sheets()) {
+      take(changed, each.sheet().name(), each.analysed().changed());
+    }
+    takeDrafts(changed);
+    List<CellSet> stale = stale(changed);
     for (int i = 0; i < source.sheets().size(); i++) {
       if (!stale.get(i).isEmpty()) {
         run.runOf(source.sheets().get(i)).drop(stale.get(i));
@@ -75,36 +106,6 @@ final class StaleResults {
     for (Element name : source.workbook().definedNames()) {
       if (name.get("name") != null) {
         vocabulary.addName(name.number("localSheetId", -1), name.get("name"), name.text());
-      }
-    }
-    for (int i = 0; i < vocabulary.sheetCount(); i++) {
-      changed.add(new CellSet());
-    }
-  }
-
-  private boolean anythingChanged() {
-    boolean any = !run.workbook().changedNames().isEmpty() || !run.goneSheets().isEmpty();
-    for (SheetRun each : run.sheets()) {
-      any |= take(each.sheet().name(), each.analysed().changed());
-    }
-    for (DraftRun each : run.drafts()) {
-      any |= take(each.draft().name(), each.changed());
-    }
-    return any;
-  }
-
-  private boolean take(String sheet, CellSet cells) {
-    CellSet all = changed.get(vocabulary.addSheet(sheet));
-    cells.forEach(all::add);
-    return !cells.isEmpty();
-  }
-
-  private void readOthers() throws IOException, WorkbookRefusal {
-    for (OpenedSheet sheet : source.sheets()) {
-      if (mayBeStale(sheet) && !seen.contains(sheet)) {
-        try (InputStream in = source.zip().xml(sheet.entry().part())) {
-          index.read(sheet.name(), sheet.entry().part(), in, (row, column) -> false);
-        }
       }
     }
   }

@@ -2,15 +2,9 @@ package fineweight.workbook.xlsx.formula;
 
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.SheetLayout.Area;
-import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.formula.SheetFormulas.Shape;
 import fineweight.workbook.xlsx.part.CellRef;
 import fineweight.workbook.xlsx.sheet.CellSet;
-import fineweight.workbook.xlsx.sheet.CellXml;
-import fineweight.workbook.xlsx.sheet.SheetVisitor;
-import fineweight.workbook.xlsx.sheet.SheetWalk;
-import fineweight.workbook.xlsx.xml.PlainUtf8;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -44,117 +38,59 @@ public final class FormulaIndex {
     this.vocabulary = vocabulary;
   }
 
-  /** Takes the cells of one sheet, seen elsewhere. */
-  public interface Sheet {
-    void cell(CellXml cell);
-
-    /** No more cells follow. */
-    void finish();
-  }
-
-  /** Reads the formulas of one sheet. */
-  public void read(String name, String part, InputStream raw, Ours ours)
-      throws IOException, WorkbookRefusal {
-    SheetFormulas reading = sheet(name, ours);
-    SheetWalk.walk(name, part, PlainUtf8.of(raw), reading);
-    reading.finish();
-  }
-
-  /** For a sheet that is walked over anyway. */
-  public Sheet seen(String name, Ours ours) {
-    return sheet(name, ours);
-  }
-
-  private SheetFormulas sheet(String name, Ours ours) {
+  /** Takes the formulas of one sheet in; our own cells are passed over. */
+  public void add(String name, SheetFormulas formulas, Ours ours) {
     int sheet = vocabulary.sheet(name);
     while (sheetNames.size() <= sheet) {
       sheetNames.add("");
     }
     sheetNames.set(sheet, name);
-    return new SheetFormulas(sheet, ours);
+    int[] ids = new int[formulas.shapes().size()];
+    Arrays.fill(ids, -1);
+    formulas.forEach(
+        (row, column, shape, stored) -> {
+          if (ours.test(row, column)) {
+            return;
+          }
+          Shape text = formulas.shapes().get(shape);
+          if (ids[shape] < 0) {
+            ids[shape] = id(needsOf(text, sheet));
+          }
+          Area area = CellRef.area(text.area());
+          if (area != null) {
+            spread.put(count, area);
+          }
+          add(sheet, row, column, ids[shape], stored ? 1 : 0);
+        });
   }
 
-  private final class SheetFormulas implements SheetVisitor, Sheet {
-    private final int sheet;
-    private final Ours ours;
-    private final Map<Integer, Integer> groups = new HashMap<>();
-    private final List<int[]> members = new ArrayList<>();
+  private Needs needsOf(Shape shape, int sheet) {
+    String text = shape.kind().equals("dataTable") ? tableInputs(shape) : shape.text();
+    return FormulaReader.read(vocabulary, text, sheet, shape.row(), shape.column());
+  }
 
-    SheetFormulas(int sheet, Ours ours) {
-      this.sheet = sheet;
-      this.ours = ours;
+  /** A data table looks at its input cells and at the row above and the column beside it. */
+  private static String tableInputs(Shape shape) {
+    StringBuilder inputs = new StringBuilder();
+    append(inputs, shape.firstInput());
+    append(inputs, shape.secondInput());
+    Area area = CellRef.area(shape.area());
+    if (area != null && area.firstRow() > 0 && area.firstColumn() > 0) {
+      String corner = reference(area.firstRow() - 1, area.firstColumn() - 1);
+      append(inputs, corner + ":" + reference(area.firstRow() - 1, area.lastColumn()));
+      append(inputs, corner + ":" + reference(area.lastRow(), area.firstColumn() - 1));
     }
+    return inputs.toString();
+  }
 
-    @Override
-    public void cell(CellXml cell) {
-      if (!cell.isFormula()) {
-        return;
-      }
-      boolean own = ours.test(cell.row(), cell.column());
-      if (own && cell.sharedGroup() < 0) {
-        return;
-      }
-      int stored = cell.hasValue() ? 1 : 0;
-      if (cell.sharedGroup() >= 0 && cell.formulaText().isEmpty()) {
-        if (!own) {
-          members.add(new int[] {cell.sharedGroup(), cell.row(), cell.column(), stored});
-        }
-        return;
-      }
-      int id = id(needsOf(cell));
-      if (cell.sharedGroup() >= 0) {
-        groups.put(cell.sharedGroup(), id);
-      }
-      if (!own) {
-        Area area = CellRef.area(cell.formulaArea());
-        if (area != null && cell.sharedGroup() < 0) {
-          spread.put(count, area);
-        }
-        add(sheet, cell.row(), cell.column(), id, stored);
-      }
+  private static void append(StringBuilder inputs, String reference) {
+    if (reference != null) {
+      inputs.append(reference).append(' ');
     }
+  }
 
-    private Needs needsOf(CellXml cell) {
-      if (!cell.formulaKind().equals("dataTable")) {
-        return FormulaReader.read(vocabulary, cell.formulaText(), sheet, cell.row(), cell.column());
-      }
-      return FormulaReader.read(vocabulary, tableInputs(cell), sheet, cell.row(), cell.column());
-    }
-
-    /** A data table looks at its input cells and at the row above and the column beside it. */
-    private String tableInputs(CellXml cell) {
-      StringBuilder inputs = new StringBuilder();
-      append(inputs, cell.firstInput());
-      append(inputs, cell.secondInput());
-      Area area = CellRef.area(cell.formulaArea());
-      if (area != null && area.firstRow() > 0 && area.firstColumn() > 0) {
-        String corner = reference(area.firstRow() - 1, area.firstColumn() - 1);
-        append(inputs, corner + ":" + reference(area.firstRow() - 1, area.lastColumn()));
-        append(inputs, corner + ":" + reference(area.lastRow(), area.firstColumn() - 1));
-      }
-      return inputs.toString();
-    }
-
-    private void append(StringBuilder inputs, String reference) {
-      if (reference != null) {
-        inputs.append(reference).append(' ');
-      }
-    }
-
-    private String reference(int row, int column) {
-      return CellPlace.letters(column) + (row + 1);
-    }
-
-    /** A member may stand before the cell that holds its text. */
-    @Override
-    public void finish() {
-      for (int[] member : members) {
-        Integer id = groups.get(member[0]);
-        if (id != null) {
-          add(sheet, member[1], member[2], id, member[3]);
-        }
-      }
-    }
+  private static String reference(int row, int column) {
+    return CellPlace.letters(column) + (row + 1);
   }
 
   private int id(Needs each) {

@@ -65,7 +65,7 @@ final class FormulaReader {
         at++;
         word();
         take('!');
-      } else if (inWord(c)) {
+      } else if (FilledDown.inWord(c)) {
         wordOrReference();
       } else {
         at++;
@@ -203,20 +203,10 @@ final class FormulaReader {
 
   private String word() {
     int start = at;
-    while (at < text.length() && inWord(text.charAt(at))) {
+    while (at < text.length() && FilledDown.inWord(text.charAt(at))) {
       at++;
     }
     return text.substring(start, at);
-  }
-
-  private static boolean inWord(char c) {
-    return Character.isLetterOrDigit(c)
-        || c == '_'
-        || c == '.'
-        || c == '$'
-        || c == '\\'
-        || c == '?'
-        || Character.isSurrogate(c);
   }
 
   /** What stands between two marks; a doubled mark inside is one. */

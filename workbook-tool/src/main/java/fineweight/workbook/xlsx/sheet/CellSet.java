@@ -1,18 +1,35 @@
 package fineweight.workbook.xlsx.sheet;
 
 import fineweight.workbook.SheetLayout.Area;
+import java.util.Arrays;
 import java.util.BitSet;
-import java.util.NavigableMap;
-import java.util.TreeMap;
 import java.util.function.BiConsumer;
 
 /** Cells of one sheet, a bit for each. */
 public final class CellSet {
-  private final NavigableMap<Integer, BitSet> rowsByColumn = new TreeMap<>();
+  private static final BitSet NONE = new BitSet();
+
+  private BitSet[] rowsByColumn = new BitSet[0];
+
+  private BitSet rows(int column) {
+    return column < rowsByColumn.length && rowsByColumn[column] != null
+        ? rowsByColumn[column]
+        : NONE;
+  }
+
+  private BitSet rowsToChange(int column) {
+    if (column >= rowsByColumn.length) {
+      rowsByColumn = Arrays.copyOf(rowsByColumn, column + 1);
+    }
+    if (rowsByColumn[column] == null) {
+      rowsByColumn[column] = new BitSet();
+    }
+    return rowsByColumn[column];
+  }
 
   /** Returns whether it was not in yet. */
   public boolean add(int row, int column) {
-    BitSet rows = rowsByColumn.computeIfAbsent(column, c -> new BitSet());
+    BitSet rows = rowsToChange(column);
     boolean added = !rows.get(row);
     rows.set(row);
     return added;
@@ -20,20 +37,18 @@ public final class CellSet {
 
   public void addAll(Area area) {
     for (int column = area.firstColumn(); column <= area.lastColumn(); column++) {
-      rowsByColumn
-          .computeIfAbsent(column, c -> new BitSet())
-          .set(area.firstRow(), area.lastRow() + 1);
+      rowsToChange(column).set(area.firstRow(), area.lastRow() + 1);
     }
   }
 
   public boolean contains(int row, int column) {
-    BitSet rows = rowsByColumn.get(column);
-    return rows != null && rows.get(row);
+    return rows(column).get(row);
   }
 
   public boolean meets(int firstRow, int firstColumn, int lastRow, int lastColumn) {
-    for (BitSet rows : rowsByColumn.subMap(firstColumn, true, lastColumn, true).values()) {
-      int row = rows.nextSetBit(firstRow);
+    int last = Math.min(lastColumn, rowsByColumn.length - 1);
+    for (int column = firstColumn; column <= last; column++) {
+      int row = rows(column).nextSetBit(firstRow);
       if (row >= 0 && row <= lastRow) {
         return true;
       }
@@ -42,11 +57,19 @@ public final class CellSet {
   }
 
   public boolean isEmpty() {
-    return rowsByColumn.isEmpty();
+    for (BitSet rows : rowsByColumn) {
+      if (rows != null && !rows.isEmpty()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Row and column of each, column by column. */
   public void forEach(BiConsumer<Integer, Integer> cells) {
-    rowsByColumn.forEach((column, rows) -> rows.stream().forEach(row -> cells.accept(row, column)));
+    for (int i = 0; i < rowsByColumn.length; i++) {
+      int column = i;
+      rows(column).stream().forEach(row -> cells.accept(row, column));
+    }
   }
 }

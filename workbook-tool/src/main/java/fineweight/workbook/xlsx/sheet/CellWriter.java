@@ -5,6 +5,8 @@ import fineweight.workbook.CellPlace;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.xml.XmlText;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Writes one cell as XML. Texts stand in the cell itself and not in the shared list, so that no
@@ -16,6 +18,8 @@ public final class CellWriter {
 
   private final String sheet;
   private final String prefix;
+  private final StringBuilder xml = new StringBuilder(256);
+  private final List<String> letters = new ArrayList<>();
 
   /**
    * @param prefix of the main namespace, empty for none
@@ -29,22 +33,30 @@ public final class CellWriter {
    * @param style 0 for none
    */
   public String cell(int row, int column, int style, CellContent content) throws WorkbookRefusal {
-    StringBuilder xml = new StringBuilder(96).append('<').append(prefix).append("c r=\"");
-    xml.append(CellPlace.letters(column)).append(row + 1).append('"');
+    xml.setLength(0);
+    xml.append('<').append(prefix).append("c r=\"");
+    xml.append(letters(column)).append(row + 1).append('"');
     if (style != 0) {
       xml.append(" s=\"").append(style).append('"');
     }
     if (content instanceof CellContent.Number number) {
       xml.append('>');
-      element(xml, "v", plain(number.value()));
+      element("v", plain(number.value()));
     } else if (content instanceof CellContent.Text text) {
-      inline(xml, checked(text.value(), row, column));
+      inline(checked(text.value(), row, column));
     } else if (content instanceof CellContent.Formula formula) {
-      formula(xml, formula, row, column);
+      formula(formula, row, column);
     } else {
       return xml.append("/>").toString();
     }
     return xml.append("</").append(prefix).append("c>").toString();
+  }
+
+  private String letters(int column) {
+    while (letters.size() <= column) {
+      letters.add(CellPlace.letters(letters.size()));
+    }
+    return letters.get(column);
   }
 
   private String checked(String text, int row, int column) throws WorkbookRefusal {
@@ -57,7 +69,7 @@ public final class CellWriter {
     return text;
   }
 
-  private void inline(StringBuilder xml, String text) {
+  private void inline(String text) {
     xml.append(" t=\"inlineStr\"><").append(prefix).append("is><").append(prefix).append('t');
     if (!text.equals(text.strip()) || text.indexOf('\n') >= 0 || text.indexOf('\t') >= 0) {
       xml.append(" xml:space=\"preserve\"");
@@ -66,20 +78,19 @@ public final class CellWriter {
     xml.append("</").append(prefix).append("t></").append(prefix).append("is>");
   }
 
-  private void formula(StringBuilder xml, CellContent.Formula formula, int row, int column)
-      throws WorkbookRefusal {
+  private void formula(CellContent.Formula formula, int row, int column) throws WorkbookRefusal {
     boolean asText = formula.result() == null && formula.text() != null;
     xml.append(asText ? " t=\"str\">" : ">");
-    element(xml, "f", XmlText.content(checked(formula.formula(), row, column)));
+    element("f", XmlText.content(checked(formula.formula(), row, column)));
     if (formula.result() != null) {
-      element(xml, "v", plain(formula.result()));
+      element("v", plain(formula.result()));
     } else if (asText) {
       String text = checked(formula.text(), row, column);
-      element(xml, "v", XmlText.content(XmlText.escapeCell(text)));
+      element("v", XmlText.content(XmlText.escapeCell(text)));
     }
   }
 
-  private void element(StringBuilder xml, String name, String content) {
+  private void element(String name, String content) {
     xml.append('<').append(prefix).append(name).append('>').append(content);
     xml.append("</").append(prefix).append(name).append('>');
   }

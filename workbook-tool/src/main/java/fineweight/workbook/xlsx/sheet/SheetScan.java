@@ -10,31 +10,44 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Looks over a whole sheet and refuses what is broken in it. */
 public final class SheetScan implements SheetVisitor {
   private final String sheet;
   private final CellReading reading;
+  private final Consumer<CellXml> formulaCells;
   private final List<Area> merged = new ArrayList<>();
   private final List<String> tables = new ArrayList<>();
   private int lastRow = -1;
   private int lastColumn = -1;
   private long formulas;
+  private boolean grouped;
   private boolean isProtected;
 
-  private SheetScan(String sheet, CellReading reading) {
+  private SheetScan(String sheet, CellReading reading, Consumer<CellXml> formulaCells) {
     this.sheet = sheet;
     this.reading = reading;
+    this.formulaCells = formulaCells;
   }
 
-  public static SheetFacts scan(String sheet, String part, InputStream raw, CellReading reading)
+  /**
+   * @param formulaCells is shown each cell with a formula; it may keep it until the next one only
+   */
+  public static SheetFacts scan(
+      String sheet,
+      String part,
+      InputStream raw,
+      CellReading reading,
+      Consumer<CellXml> formulaCells)
       throws IOException, WorkbookRefusal {
-    SheetScan scan = new SheetScan(sheet, reading);
+    SheetScan scan = new SheetScan(sheet, reading, formulaCells);
     SheetWalk.walk(sheet, part, PlainUtf8.of(raw), scan);
     return new SheetFacts(
         scan.lastRow,
         scan.lastColumn,
         scan.formulas,
+        scan.grouped,
         scan.isProtected,
         List.copyOf(scan.merged),
         List.copyOf(scan.tables));
@@ -73,9 +86,18 @@ public final class SheetScan implements SheetVisitor {
   }
 
   @Override
+  public boolean readsFormulas() {
+    return true;
+  }
+
+  @Override
   public void cell(CellXml cell) {
     reading.check(sheet, cell);
-    formulas += cell.formula ? 1 : 0;
+    if (cell.formula) {
+      formulas++;
+      grouped |= !cell.formulaKind.equals("normal");
+      formulaCells.accept(cell);
+    }
     lastRow = cell.row;
     lastColumn = Math.max(lastColumn, cell.column);
   }

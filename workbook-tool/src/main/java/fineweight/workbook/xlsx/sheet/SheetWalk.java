@@ -140,13 +140,11 @@ public final class SheetWalk {
     rowFormatted = null;
     XMLStreamReader2 reader = cursor.attributes();
     for (int i = 0; i < reader.getAttributeCount(); i++) {
-      if (reader.getAttributePrefix(i).isEmpty()) {
-        switch (reader.getAttributeLocalName(i)) {
-          case "r" -> rowReference = reader.getAttributeValue(i);
-          case "s" -> rowFormat = reader.getAttributeValue(i);
-          case "customFormat" -> rowFormatted = reader.getAttributeValue(i);
-          default -> {}
-        }
+      switch (plainName(reader, i)) {
+        case "r" -> rowReference = reader.getAttributeValue(i);
+        case "s" -> rowFormat = reader.getAttributeValue(i);
+        case "customFormat" -> rowFormatted = reader.getAttributeValue(i);
+        default -> {}
       }
     }
   }
@@ -202,16 +200,18 @@ public final class SheetWalk {
   private void attributes() {
     XMLStreamReader2 reader = cursor.attributes();
     for (int i = 0; i < reader.getAttributeCount(); i++) {
-      if (!reader.getAttributePrefix(i).isEmpty()) {
-        continue;
-      }
-      switch (reader.getAttributeLocalName(i)) {
+      switch (plainName(reader, i)) {
         case "r" -> place(reader.getAttributeValue(i));
         case "s" -> cell.style = number(reader.getAttributeValue(i));
         case "t" -> cell.type = reader.getAttributeValue(i);
         default -> {}
       }
     }
+  }
+
+  /** An attribute's name; of one in a namespace nothing is ours. */
+  private static String plainName(XMLStreamReader2 reader, int i) {
+    return reader.getAttributePrefix(i).isEmpty() ? reader.getAttributeLocalName(i) : "";
   }
 
   private void place(String reference) {

@@ -34,7 +34,33 @@ record Frame(Area written, Map<Integer, Double> widths, Set<Integer> gone) {
         widths.put(target.column(), target.width());
       }
     }
-    return new Frame(analysed.written(), widths, gone);
+    Area written = analysed.partial ? ours(targets) : analysed.written();
+    return new Frame(written, widths, gone);
+  }
+
+  /** The area of all that we want to stand there, changed or not; null for none. */
+  private static Area ours(List<ColumnTarget> targets) {
+    Outcome all = new Outcome(false);
+    for (ColumnTarget target : targets) {
+      int top = Math.min(target.headerRow(), target.firstRow());
+      int bottom = Math.max(target.headerRow(), target.lastRow());
+      while (top <= bottom && !writes(target, top)) {
+        top++;
+      }
+      while (bottom > top && !writes(target, bottom)) {
+        bottom--;
+      }
+      if (top <= bottom) {
+        all.wrote(top, target.column());
+        all.wrote(bottom, target.column());
+      }
+    }
+    return all.written();
+  }
+
+  private static boolean writes(ColumnTarget target, int row) {
+    Wish wish = target.wish(row);
+    return wish != null && wish.writes();
   }
 
   boolean changesWidths() {

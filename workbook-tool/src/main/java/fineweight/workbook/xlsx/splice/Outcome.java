@@ -5,7 +5,8 @@ import fineweight.workbook.xlsx.sheet.CellSet;
 
 /** What a pass over a sheet found and did. */
 public final class Outcome {
-  final CellSet changed = new CellSet();
+  private final CellSet changed = new CellSet();
+  private final boolean listed;
   long changes;
   boolean formulaGone;
   boolean formulaWritten;
@@ -15,8 +16,26 @@ public final class Outcome {
   int firstWrittenColumn = Integer.MAX_VALUE;
   int lastKeptColumn = -1;
 
+  /** Whether the pass ended at the first change: then the other figures are not the whole. */
+  boolean partial;
+
   /** Whether any byte of the part changes, be it only a format. */
   boolean touched;
+
+  /**
+   * @param listed whether it matters which cells change
+   */
+  Outcome(boolean listed) {
+    this.listed = listed;
+  }
+
+  void changed(int row, int column) {
+    touched = true;
+    changes++;
+    if (listed) {
+      changed.add(row, column);
+    }
+  }
 
   void wrote(int row, int column) {
     firstWrittenRow = Math.min(firstWrittenRow, row);
@@ -36,7 +55,7 @@ public final class Outcome {
     return touched;
   }
 
-  /** The cells whose content differs now. */
+  /** The cells whose content differs now, if they are listed. */
   public CellSet changed() {
     return changed;
   }

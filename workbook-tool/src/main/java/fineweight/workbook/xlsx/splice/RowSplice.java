@@ -12,15 +12,13 @@ import fineweight.workbook.xlsx.sheet.RowTag;
 import fineweight.workbook.xlsx.xml.StartTag;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.regex.Pattern;
 
 /** Puts our cells into the rows. Everything that is not ours is copied. */
 final class RowSplice {
   private static final String RECALCULATED = "(recalculated when opened)";
-
-  private static final Pattern SPANS = Pattern.compile("\\d{1,5}:\\d{1,5}");
 
   private final SheetPlan plan;
   private final Cutting cutting;
@@ -31,6 +29,11 @@ final class RowSplice {
   private final GroupGuard guard;
   private final List<ColumnTarget> targets;
   private final Wish[] wishes;
+  private final BitSet ours = new BitSet();
+
+  /** Whether cells beside our columns matter for what stands in them. */
+  private final boolean seesAll;
+
   private final List<long[]> leavings = new ArrayList<>();
   private String prefix = "";
   private CellWriter writer;
@@ -65,6 +68,8 @@ final class RowSplice {
     guard = new GroupGuard(plan.sheet(), plan.targets());
     targets = plan.targets();
     wishes = new Wish[targets.size()];
+    seesAll = plan.facts().grouped() || !dropped.isEmpty();
+    targets.forEach(t -> ours.set(t.column()));
     for (ColumnTarget target : targets) {
       if (!target.removes()) {
         firstFilled = Math.min(firstFilled, Math.min(target.headerRow(), target.firstRow()));
@@ -87,12 +92,16 @@ final class RowSplice {
     return targets.stream().anyMatch(t -> !t.removes());
   }
 
+  boolean touched() {
+    return outcome.touched;
+  }
+
   boolean wants(int column) {
-    return plan.concerns(column);
+    return seesAll || ours.get(column);
   }
 
   boolean reads(CellXml cell) {
-    return plan.fills(cell.column()) || dropped.contains(cell.row(), cell.column());
+    return ours.get(cell.column()) || dropped.contains(cell.row(), cell.column());
   }
 
   void row(RowTag tag) throws IOException, WorkbookRefusal {
@@ -126,20 +135,15 @@ final class RowSplice {
 
   /** The hint of the row's width, if there is one, takes our cells in. */
   private String spanned(String tag) {
-    String old = StartTag.get(tag, "spans");
-    if (old == null || !SPANS.matcher(old).matches()) {
-      return tag;
-    }
-    int colon = old.indexOf(':');
-    int first = Integer.parseInt(old.substring(0, colon));
-    int last = Integer.parseInt(old.substring(colon + 1));
+    int first = Integer.MAX_VALUE;
+    int last = 0;
     for (int i = 0; i < wishes.length; i++) {
       if (wishes[i] != null && wishes[i].writes()) {
         first = Math.min(first, targets.get(i).column() + 1);
         last = Math.max(last, targets.get(i).column() + 1);
       }
     }
-    return StartTag.with(tag, "spans", first + ":" + last);
+    return Spans.with(tag, first, last);
   }
 
   /** Rows that the sheet does not have yet, up to one that it has. */
@@ -195,9 +199,7 @@ final class RowSplice {
   }
 
   private void change(int column, String before, String after) {
-    outcome.touched = true;
-    outcome.changes++;
-    outcome.changed.add(row.index(), column);
+    outcome.changed(row.index(), column);
     if (changes != null) {
       CellPlace place = new CellPlace(plan.sheet(), row.index(), column);
       changes.accept(new CellChange(place, before, after));

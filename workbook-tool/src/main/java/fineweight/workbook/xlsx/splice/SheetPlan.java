@@ -2,7 +2,6 @@ package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.CellChange;
 import fineweight.workbook.WorkbookRefusal;
-import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.sheet.CellReading;
 import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.sheet.SheetFacts;
@@ -30,14 +29,17 @@ public record SheetPlan(
   /**
    * Goes over the sheet and writes nothing: what would change by the columns alone?
    *
-   * @param formulas sees every cell; null for none
+   * @param whether whether it is enough to know if anything changes
    */
-  public Outcome analyse(InputStream raw, FormulaIndex.Sheet formulas)
-      throws IOException, WorkbookRefusal {
-    OutputStream none = OutputStream.nullOutputStream();
-    Outcome outcome = run(raw, none, new CellSet(), Frame.UNCHANGED, null, formulas, true);
-    if (formulas != null) {
-      formulas.finish();
+  public Outcome analyse(InputStream raw, boolean whether) throws IOException, WorkbookRefusal {
+    CutStream cut = new CutStream(PlainUtf8.of(raw));
+    Outcome outcome = new Outcome(true);
+    Cutting cutting = new Cutting(cut, OutputStream.nullOutputStream(), false);
+    RowSplice rows = new RowSplice(this, cutting, new CellSet(), null, outcome);
+    SheetWalk.walk(sheet, part, cut, new SheetSplice(rows, cutting, Frame.UNCHANGED, whether));
+    outcome.partial = whether && outcome.touched;
+    if (!outcome.partial) {
+      rows.finish();
     }
     return outcome;
   }
@@ -56,40 +58,14 @@ public record SheetPlan(
       CellSet dropped,
       Consumer<CellChange> changes)
       throws IOException, WorkbookRefusal {
-    return run(raw, out, dropped, Frame.of(targets, facts, analysed), changes, null, false);
-  }
-
-  private Outcome run(
-      InputStream raw,
-      OutputStream out,
-      CellSet dropped,
-      Frame frame,
-      Consumer<CellChange> changes,
-      FormulaIndex.Sheet formulas,
-      boolean analyses)
-      throws IOException, WorkbookRefusal {
+    Frame frame = Frame.of(targets, facts, analysed);
     CutStream cut = new CutStream(PlainUtf8.of(raw));
-    Outcome outcome = new Outcome();
-    Cutting cutting = new Cutting(cut, out, !analyses);
+    Outcome outcome = new Outcome(false);
+    Cutting cutting = new Cutting(cut, out, true);
     RowSplice rows = new RowSplice(this, cutting, dropped, changes, outcome);
-    SheetWalk.walk(sheet, part, cut, new SheetSplice(rows, cutting, frame, formulas));
+    SheetWalk.walk(sheet, part, cut, new SheetSplice(rows, cutting, frame, false));
     rows.finish();
     cut.copyRest(out);
     return outcome;
-  }
-
-  /** Whether the content of a column's cells must be looked at. */
-  boolean concerns(int column) {
-    return facts.formulas() > 0 || fills(column);
-  }
-
-  /** Whether the column is one of ours. */
-  boolean fills(int column) {
-    for (ColumnTarget target : targets) {
-      if (target.column() == column) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -3,7 +3,6 @@ package fineweight.workbook.xlsx.splice;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.SheetLayout.Area;
 import fineweight.workbook.WorkbookRefusal;
-import fineweight.workbook.xlsx.formula.FormulaIndex;
 import fineweight.workbook.xlsx.part.CellRef;
 import fineweight.workbook.xlsx.sheet.CellXml;
 import fineweight.workbook.xlsx.sheet.RowTag;
@@ -19,7 +18,7 @@ final class SheetSplice implements SheetVisitor {
   private final RowSplice rows;
   private final Cutting cutting;
   private final Frame frame;
-  private final FormulaIndex.Sheet formulas;
+  private final boolean stopsAtChange;
   private final List<ColumnWidths.Width> widths = new ArrayList<>();
   private long columnsStart = -1;
   private String columnsPrefix = "";
@@ -27,13 +26,13 @@ final class SheetSplice implements SheetVisitor {
   private boolean opened;
 
   /**
-   * @param formulas sees every cell; null for none
+   * @param stopsAtChange whether nothing else is to be found out than whether anything changes
    */
-  SheetSplice(RowSplice rows, Cutting cutting, Frame frame, FormulaIndex.Sheet formulas) {
+  SheetSplice(RowSplice rows, Cutting cutting, Frame frame, boolean stopsAtChange) {
     this.rows = rows;
     this.cutting = cutting;
     this.frame = frame;
-    this.formulas = formulas;
+    this.stopsAtChange = stopsAtChange;
   }
 
   @Override
@@ -115,15 +114,12 @@ final class SheetSplice implements SheetVisitor {
   }
 
   @Override
-  public boolean readsFormulas() {
-    return formulas != null;
+  public boolean done() {
+    return stopsAtChange && rows.touched();
   }
 
   @Override
   public void cell(CellXml cell) throws IOException, WorkbookRefusal {
-    if (formulas != null) {
-      formulas.cell(cell);
-    }
     rows.cell(cell);
   }
 

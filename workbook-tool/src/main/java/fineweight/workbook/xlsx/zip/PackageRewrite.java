@@ -23,20 +23,25 @@ public final class PackageRewrite {
   private static final int LEVEL = 6;
 
   private final PackageZip source;
-  private final Map<String, PartContent> replaced = new LinkedHashMap<>();
-  private final Map<String, PartContent> added = new LinkedHashMap<>();
+  private final Map<String, PackedPart> replaced = new LinkedHashMap<>();
+  private final Map<String, PackedPart> added = new LinkedHashMap<>();
   private final Set<String> removed = new HashSet<>();
 
   public PackageRewrite(PackageZip source) {
     this.source = source;
   }
 
-  /** Replaces a part, or adds it if there is none of this name. */
-  public void put(String part, PartContent content) {
+  /**
+   * Replaces a part, or adds it if there is none of this name. The content is made at once and kept
+   * packed: then its entry's head can tell its size, and is the same whether the part was packed
+   * now or is copied by a later run.
+   */
+  public void put(String part, PartContent content) throws IOException, WorkbookRefusal {
+    PackedPart packed = PackedPart.of(content, LEVEL);
     if (source.has(part)) {
-      replaced.put(key(part), content);
+      replaced.put(key(part), packed);
     } else {
-      added.put(part, content);
+      added.put(part, packed);
     }
   }
 
@@ -53,7 +58,7 @@ public final class PackageRewrite {
     return part.toLowerCase(Locale.ROOT);
   }
 
-  public void writeTo(OutputStream out) throws IOException, WorkbookRefusal {
+  public void writeTo(OutputStream out) throws IOException {
     ZipArchiveOutputStream zip = new ZipArchiveOutputStream(out);
     zip.setLevel(LEVEL);
     for (ZipArchiveEntry entry : source.entries()) {
@@ -61,14 +66,14 @@ public final class PackageRewrite {
       if (removed.contains(key)) {
         continue;
       }
-      PartContent content = replaced.get(key);
+      PackedPart content = replaced.get(key);
       if (content == null) {
         zip.addRawArchiveEntry(new ZipArchiveEntry(entry), source.raw(entry));
       } else {
         write(zip, entry.getName(), entry.getTime(), content);
       }
     }
-    for (Map.Entry<String, PartContent> each : added.entrySet()) {
+    for (Map.Entry<String, PackedPart> each : added.entrySet()) {
       long time = FIXED.atZone(ZoneId.systemDefault()).toInstant().toEpochMilli();
       write(zip, each.getKey(), time, each.getValue());
     }
@@ -76,13 +81,8 @@ public final class PackageRewrite {
     zip.flush();
   }
 
-  /**
-   * Packs a part in memory before it is written, so that its head can tell its size: then the entry
-   * is the same whether it was packed now or is copied by a later run.
-   */
-  private static void write(ZipArchiveOutputStream zip, String name, long time, PartContent content)
-      throws IOException, WorkbookRefusal {
-    PackedPart packed = PackedPart.of(content, LEVEL);
+  private static void write(ZipArchiveOutputStream zip, String name, long time, PackedPart packed)
+      throws IOException {
     ZipArchiveEntry entry = new ZipArchiveEntry(name);
     entry.setMethod(ZipEntry.DEFLATED);
     entry.setTime(time);
