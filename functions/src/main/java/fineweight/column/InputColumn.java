@@ -34,6 +34,7 @@ public enum InputColumn {
   SELLER("seller"),
   DATE_BOUGHT("date bought"),
   WEAR("wear"),
+  PAYOUT_CLASS("class of payout"),
   STATUS("kept or for sale"),
   SOLD_FOR("sold for"),
   DATE_SOLD("date sold"),

@@ -6,12 +6,14 @@ import fineweight.quantity.Decimals;
 import fineweight.quantity.MassUnit;
 import fineweight.spot.SpotPrice;
 import fineweight.spot.SpotPrices;
+import fineweight.valuation.Payout;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.function.Function;
 
 /**
  * The live formula of a melt cell, in the form that every office reads, and the same sum in exact
@@ -99,6 +101,52 @@ public final class MeltFormula {
                     ounces(content.troyOunces(metal)).toPlainString() + "*" + priceName(metal)));
     addBase(content, sum);
     return rounded(sum);
+  }
+
+  /**
+   * What a buyer pays for the metals of a row, as a formula: each metal's part is at least zero.
+   *
+   * @param cells the cell that holds the ounces by precious metal
+   * @param payouts the payout of each metal
+   * @param pieces how many the row has
+   */
+  public String paidOfCells(
+      FineContent content, Map<Metal, String> cells, Function<Metal, Payout> payouts, int pieces) {
+    String worn = "*(1-" + wearName() + ")";
+    StringJoiner sum = new StringJoiner("+");
+    for (Metal metal : content.masses().keySet()) {
+      if (spot.of(metal).isPresent()) {
+        Payout payout = payouts.apply(metal);
+        String mass =
+            metal.isPrecious() ? cells.get(metal) : ounces(tonnes(content, metal)).toPlainString();
+        String added =
+            payout instanceof Payout.PerOunce quote
+                ? signed(quote.money().getAmount())
+                    + "*"
+                    + (metal.isPrecious()
+                        ? cells.get(metal)
+                        : ounces(content.troyOunces(metal)).toPlainString())
+                    + worn
+                : payout instanceof Payout.PerPiece
+                    ? signed(payout.added(BigDecimal.ZERO, pieces))
+                    : "";
+        sum.add(
+            "MAX(0,"
+                + mass
+                + "*"
+                + priceName(metal)
+                + worn
+                + "*"
+                + payout.share().toPlainString()
+                + added
+                + ")");
+      }
+    }
+    return "ROUND(" + sum + "," + spot.currency().getDecimalPlaces() + ")";
+  }
+
+  private static String signed(BigDecimal figure) {
+    return (figure.signum() < 0 ? "" : "+") + figure.toPlainString();
   }
 
   /** Base metals have no column: their tonnes stand in the formula, their price is for a tonne. */

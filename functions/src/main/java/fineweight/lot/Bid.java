@@ -68,16 +68,23 @@ public record Bid(Optional<LotCost> low, Optional<LotCost> high, String sentence
     return wanted.isEarned(worth, worth, terms.at(price).total());
   }
 
+  /** A lot has no price to sell at; its worth stands for it. */
+  private static String words(WantedGain wanted) {
+    return wanted instanceof WantedGain.Margin margin
+        ? "a margin of " + margin.percent().toPlainString() + " % of the worth"
+        : wanted.words();
+  }
+
   private static String sentence(Optional<LotCost> low, Optional<LotCost> high, WantedGain wanted) {
     if (high.isEmpty()) {
-      return "no price leaves " + wanted.words();
+      return "no price leaves " + words(wanted);
     }
     String most = Amounts.words(high.get().price());
     if (low.isEmpty()) {
       return "as little as nothing, at most "
           + most
           + " if every open piece is the better one, leaves "
-          + wanted.words();
+          + words(wanted);
     }
     String least = Amounts.words(low.get().price());
     String figure =
@@ -88,6 +95,6 @@ public record Bid(Optional<LotCost> low, Optional<LotCost> high, String sentence
         + "; with premium, tax and postage that is "
         + Amounts.words(low.get().total())
         + " and leaves "
-        + wanted.words();
+        + words(wanted);
   }
 }

@@ -22,6 +22,15 @@ public final class PriceList {
     return new PriceList(lines);
   }
 
+  public boolean isEmpty() {
+    return lines.isEmpty();
+  }
+
+  /** Whether a line is for the piece's type, whatever its year, mint and grade. */
+  public boolean hasTypeOf(PriceQuestion question) {
+    return lines.stream().anyMatch(line -> question.types().contains(line.pieces().type()));
+  }
+
   /** The price of a piece, or why there is none. */
   public PriceAnswer price(PriceQuestion question) {
     List<ListedPrice> fitting =

@@ -43,6 +43,28 @@ public final class DateAndMintSet {
     return new TypeSet(name, new ArrayList<>(entries.values()));
   }
 
+  /**
+   * The same set with a place for each of these mints where the catalogue names none for a date.
+   *
+   * @param mints mint marks in capitals, an empty text for none
+   */
+  public static TypeSet ofMints(TypeSet dates, List<String> mints) {
+    List<TypeEntry> places = new ArrayList<>();
+    for (TypeEntry date : dates.entries()) {
+      if (!date.mints().isEmpty()) {
+        places.add(date);
+        continue;
+      }
+      for (String mint : mints) {
+        String mark = mint.isEmpty() ? "" : "-" + mint;
+        places.add(
+            new TypeEntry(
+                date.key() + mark, date.name() + mark, date.origin(), date.years(), List.of(mint)));
+      }
+    }
+    return new TypeSet(dates.name(), places);
+  }
+
   private static void addYear(
       Map<String, TypeEntry> entries, CoinStandard standard, int year, List<CoinStandard> all) {
     if (standard.issue().mints().marks().isEmpty()) {

@@ -37,6 +37,11 @@ public final class Payouts {
     return new Payouts(changed);
   }
 
+  /** Whether a class of pieces has a payout of its own for some metal. */
+  public boolean knows(String pieceClass) {
+    return byKey.keySet().stream().anyMatch(key -> key.pieceClass().equals(pieceClass));
+  }
+
   /** The payout of the class, else of the metal, else full melt. */
   public Payout of(Metal metal, String pieceClass) {
     Payout ofMetal = byKey.getOrDefault(new Key(metal, ""), Payout.full());

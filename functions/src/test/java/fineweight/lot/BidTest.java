@@ -64,7 +64,7 @@ class BidTest {
     assertThat(bid.high().orElseThrow().price()).isEqualTo(usd("135.00"));
     assertThat(bid.sentence())
         .startsWith("at most 90.00 USD, or 135.00 USD if every open piece is the better one")
-        .endsWith("leaves a margin of 10 % of the price");
+        .endsWith("leaves a margin of 10 % of the worth");
   }
 
   @Test

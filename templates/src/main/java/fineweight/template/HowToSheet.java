@@ -39,6 +39,7 @@ final class HowToSheet {
     typing();
     columns();
     states();
+    sheets();
     cautions();
     print();
   }
@@ -76,6 +77,18 @@ final class HowToSheet {
         "Melt at most",
         "Where several coins are possible, Melt is the lowest and this is the highest.");
     pair(
+        "Worth",
+        "Your own price (column or price list), else the higher of metal and face value; the column Worth rests on says which.");
+    pair(
+        "Cost share",
+        "Where one cost stands for several rows of a lot: what each carries of it, exact to the cent.");
+    pair(
+        "Least price",
+        "If you name what selling costs (--fees, --margin): the lowest price that brings cost and margin back.");
+    pair(
+        "Type set",
+        "If you ask for a set (--set us): fills a hole, improves or duplicates, with a proposal. Write keep or sell under Status: your word stays.");
+    pair(
         "Rests on, standard, note",
         "The law, publication or words behind the figure, and what to look at.");
   }
@@ -90,6 +103,18 @@ final class HowToSheet {
         RowState.NOT_KNOWN.label(),
         "Not recognised, or no standard exists. No figure; the note says why.");
     pair(RowState.NOTHING.label(), "Known, and without precious metal.");
+  }
+
+  private void sheets() {
+    heading("The sheets that are added");
+    pair("Fineweight spot", "The prices. Type a new one and every figure follows.");
+    pair(
+        "Fineweight review",
+        "The rows that need you, most money first. Choose an answer there and refresh: it stays with the piece.");
+    pair("Fineweight lots", "What each lot cost, is worth, and with which row it paid for itself.");
+    pair(
+        "Sheets of your own",
+        "A price list (Type, Year, Grade, Price, As of, Origin), payouts (Metal, Class, Payout) or rates (Currency, Rate) on a sheet of its own is found and used.");
   }
 
   private void cautions() {

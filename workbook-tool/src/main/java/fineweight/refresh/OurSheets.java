@@ -3,6 +3,7 @@ package fineweight.refresh;
 import fineweight.column.InputColumn;
 import fineweight.refresh.collection.SaleLine;
 import fineweight.refresh.inventory.Answers;
+import fineweight.refresh.sheet.ByPlaceSheet;
 import fineweight.refresh.sheet.HistorySheet;
 import fineweight.refresh.sheet.LotsSheet;
 import fineweight.refresh.sheet.OpeningSheet;
@@ -27,7 +28,8 @@ import java.util.Set;
 
 /** The sheets of our own that a run puts into the workbook, and their names. */
 final class OurSheets {
-  private static final Map<String, String> TITLES = Map.of("set", "type set", "sale", "for sale");
+  private static final Map<String, String> TITLES =
+      Map.of("set", "type set", "sale", "for sale", "place", "by place");
 
   private final Reckoning reckoning;
   private final List<SheetDraft> drafts = new ArrayList<>();
@@ -69,7 +71,8 @@ final class OurSheets {
               name("set"),
               reckoning.set().get(),
               reckoning.spot().prices(),
-              reckoning.inventory().sheet());
+              reckoning.inventory().sheet(),
+              setAsked());
       add(set.draft(), set.names());
     }
     if (reckoning.further().saleList()) {
@@ -81,6 +84,10 @@ final class OurSheets {
               reckoning.further().selling(),
               reckoning.inventory().sheet());
       add(sale.draft(), sale.names());
+    }
+    if (reckoning.further().placeList() || has("place")) {
+      ByPlaceSheet place = new ByPlaceSheet(name("place"), reckoning.spot(), reckoning.byPlace());
+      add(place.draft(), place.names());
     }
     add(history.draft(), history.names());
   }
@@ -114,6 +121,13 @@ final class OurSheets {
     if (!opening.isEmpty() || has("opening")) {
       add(opening.draft(takesCharts()), opening.names());
     }
+  }
+
+  private Optional<String> setAsked() throws WorkbookRefusal {
+    Optional<String> now = reckoning.further().set();
+    return now.isPresent()
+        ? now
+        : TypeSetSheet.askedBefore(reckoning.workbook(), reckoning.marks());
   }
 
   private void review() {

@@ -1,5 +1,7 @@
 package fineweight.refresh;
 
+import fineweight.column.InputColumn;
+import fineweight.refresh.collection.ByPlace;
 import fineweight.refresh.collection.ForSale;
 import fineweight.refresh.collection.Gains;
 import fineweight.refresh.collection.TypeSetReview;
@@ -50,10 +52,10 @@ record Reckoning(
       OurMarks marks,
       Inventory inventory,
       RowReader reader,
-      Spot spot,
+      Worths worths,
+      Optional<TypeSet> typeSet,
       RefreshWishes wishes)
       throws WorkbookRefusal {
-    Worths worths = new Worths(spot);
     PieceNumbers numbers = PieceNumbers.of(reader);
     List<ReadRow> held = held(reader);
     Totals totals = new Totals(worths);
@@ -61,9 +63,10 @@ record Reckoning(
     LotCosts costs =
         LotCosts.read(workbook, marks, inventory.sheet(), LotsSheet.FIRST_ROW, LotsSheet.OWN_COST);
     Optional<TypeSetReview> set =
-        wishes.further().set().isPresent() || marks.sheets().containsKey("set")
-            ? Optional.of(new TypeSetReview(TypeSet.unitedStates(), held, numbers))
-            : Optional.empty();
+        typeSet.map(
+            places ->
+                new TypeSetReview(
+                    places, held, numbers, inventory.table().first(InputColumn.MINT).isPresent()));
     Lots lots = Lots.of(reader.rows(), worths, costs.all());
     return new Reckoning(
         workbook,
@@ -87,6 +90,10 @@ record Reckoning(
         .filter(ReadRow::isCoin)
         .flatMap(row -> row.held().stream())
         .toList();
+  }
+
+  ByPlace byPlace() {
+    return new ByPlace(held, lots, worths, numbers);
   }
 
   Spot spot() {

@@ -18,7 +18,12 @@ import fineweight.refresh.inventory.Progress;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.refresh.inventory.RowReader;
+import fineweight.refresh.own.OwnLists;
+import fineweight.refresh.own.OwnTerms;
+import fineweight.refresh.sheet.TypeSetSheet;
 import fineweight.refresh.worth.Spot;
+import fineweight.refresh.worth.Worths;
+import fineweight.typeset.TypeSet;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
@@ -90,7 +95,8 @@ public final class Refresh {
 
   private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {
     OurMarks marks = OurMarks.read(workbook.names());
-    Inventory inventory = new InventoryFinder(workbook, marks).find(wishes.sheet());
+    OwnLists lists = OwnLists.find(workbook, marks, wishes.further().lists());
+    Inventory inventory = new InventoryFinder(workbook, marks, lists.sheets()).find(wishes.sheet());
     Spot spot = Spot.of(workbook, marks, wishes.prices(), wishes.currencyGiven(), wishes.wear());
     if (pricesNeeded && spot.prices().prices().isEmpty()) {
       throw new RefreshRefusal(
@@ -98,12 +104,36 @@ public final class Refresh {
           "No price is given: add --spot XAG=30.00 --spot XAU=2500.00 (price of one troy ounce), or --spot-file prices.json.");
     }
     Answers answers = Answers.read(workbook, marks).with(wishes.answers());
-    RowReader reader = new RowReader(workbook, inventory, appraiser(spot), answers);
+    Appraiser appraiser = appraiser(spot);
+    RowReader reader = new RowReader(workbook, inventory, appraiser, answers);
     reader.read(progress);
     refuseBadCells(reader);
     refuseNoCoins(inventory, reader);
-    Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, spot, wishes);
+    OwnTerms own = lists.terms(spot.prices(), appraiser, wishes.standards());
+    List<String> remarks = new ArrayList<>(own.remarks());
+    Optional<TypeSet> set = set(marks, lists, appraiser, remarks);
+    Worths worths = new Worths(spot, own.remarking(remarks));
+    Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, worths, set, wishes);
     return new Prepared(reckoning, edit(reckoning, answers));
+  }
+
+  /** The set asked for now, or the one asked for before, or a sheet of its owner's. */
+  private Optional<TypeSet> set(
+      OurMarks marks, OwnLists lists, Appraiser appraiser, List<String> remarks)
+      throws WorkbookRefusal, RefreshRefusal {
+    Optional<String> wanted = wishes.further().set();
+    if (wanted.isEmpty()) {
+      wanted = TypeSetSheet.askedBefore(workbook, marks);
+    }
+    Optional<TypeSet> set =
+        lists.set(
+            wanted,
+            new OwnLists.SetSources(
+                appraiser, wishes.standards(), wishes.home(), wishes.latestYear()),
+            remarks);
+    return set.isEmpty() && marks.sheets().containsKey("set")
+        ? Optional.of(TypeSet.unitedStates())
+        : set;
   }
 
   private Appraiser appraiser(Spot spot) {

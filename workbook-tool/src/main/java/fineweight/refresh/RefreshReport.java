@@ -2,6 +2,7 @@ package fineweight.refresh;
 
 import fineweight.metal.FineContent;
 import fineweight.metal.Metal;
+import fineweight.refresh.collection.ByPlace;
 import fineweight.refresh.collection.Gains;
 import fineweight.refresh.collection.SaleLine;
 import java.math.BigDecimal;
@@ -80,6 +81,7 @@ public record RefreshReport(
    *
    * @param lines one for each row with pieces for sale
    * @param gains of pieces that are gone
+   * @param byPlace every piece that is still there
    */
-  public record Selling(List<SaleLine> lines, Gains gains) {}
+  public record Selling(List<SaleLine> lines, Gains gains, ByPlace byPlace) {}
 }

@@ -1,6 +1,7 @@
 package fineweight.refresh;
 
 import fineweight.refresh.collection.SellingTerms;
+import fineweight.refresh.own.OwnListWishes;
 import fineweight.spot.SpotPrices;
 import fineweight.standard.Standards;
 import java.math.BigDecimal;
@@ -45,17 +46,30 @@ public record RefreshWishes(
    * @param set the set to review, such as {@code us}
    * @param selling terms for the least price of what is for sale
    * @param saleList whether the sheet of what is for sale is wanted
+   * @param placeList whether the sheet of what is kept where is wanted
+   * @param lists the collector's own lists that were named
    */
-  public record Further(Optional<String> set, Optional<SellingTerms> selling, boolean saleList) {
-    public static final Further NOTHING = new Further(Optional.empty(), Optional.empty(), false);
+  public record Further(
+      Optional<String> set,
+      Optional<SellingTerms> selling,
+      boolean saleList,
+      boolean placeList,
+      OwnListWishes lists) {
+    public static final Further NOTHING =
+        new Further(Optional.empty(), Optional.empty(), false, false, OwnListWishes.NONE);
 
     public static Further ofSet(String set) {
-      return new Further(Optional.of(set), Optional.empty(), false);
+      return new Further(Optional.of(set), Optional.empty(), false, false, OwnListWishes.NONE);
     }
 
     /** These wishes with terms of selling. */
     public Further selling(SellingTerms terms) {
-      return new Further(set, Optional.of(terms), true);
+      return new Further(set, Optional.of(terms), true, placeList, lists);
+    }
+
+    /** These wishes with lists of the collector's own. */
+    public Further withLists(OwnListWishes wanted) {
+      return new Further(set, selling, saleList, placeList, wanted);
     }
   }
 }

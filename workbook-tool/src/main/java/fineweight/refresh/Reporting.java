@@ -31,6 +31,7 @@ final class Reporting {
   private final Totals totals;
   private final List<ReadRow> held;
   private final RefreshReport.Selling selling;
+  private final List<String> ownRemarks;
 
   Reporting(Reckoning reckoning) {
     this.workbook = reckoning.workbook();
@@ -40,9 +41,12 @@ final class Reporting {
     this.melt = reckoning.worths().melt();
     this.totals = reckoning.totals();
     this.held = reckoning.held();
+    this.ownRemarks = reckoning.worths().own().remarks();
     this.selling =
         new RefreshReport.Selling(
-            reckoning.forSale().offers().stream().map(SaleLine::of).toList(), reckoning.gains());
+            reckoning.forSale().offers().stream().map(SaleLine::of).toList(),
+            reckoning.gains(),
+            reckoning.byPlace());
   }
 
   RefreshReport report(long changedCells, Optional<Path> backup) {
@@ -54,10 +58,11 @@ final class Reporting {
       }
     }
     open.sort(Comparator.comparing(RefreshReport.OpenRow::atStake).reversed());
-    List<String> bad =
-        reader.badCells().stream()
-            .map(cell -> workbook.path() + ", " + cell.place() + ": " + cell.sentence() + ".")
-            .toList();
+    List<String> bad = new ArrayList<>(ownRemarks);
+    reader
+        .badCells()
+        .forEach(
+            cell -> bad.add(workbook.path() + ", " + cell.place() + ": " + cell.sentence() + "."));
     return new RefreshReport(
         understood(), figures(), List.copyOf(open), bad, changedCells, backup, selling);
   }

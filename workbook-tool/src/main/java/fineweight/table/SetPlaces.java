@@ -39,7 +39,7 @@ public final class SetPlaces {
     List<ReadRow> all = new ArrayList<>(collection);
     all.addAll(pieces);
     int asked = pieces.get(pieces.size() - 1).row();
-    return new TypeSetReview(set, all, numbers)
+    return new TypeSetReview(set, all, numbers, false)
         .standing(asked)
         .filter(standing -> standing.status() != TypeSetStatus.NOT_IN_SET)
         .map(SetPlaces::words);

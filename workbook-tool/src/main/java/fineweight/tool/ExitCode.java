@@ -49,7 +49,7 @@ enum ExitCode {
     return switch (refusal.kind()) {
       case NO_INVENTORY, SEVERAL_INVENTORIES -> NO_INVENTORY;
       case BAD_CELLS -> BAD_CELLS;
-      case NO_PRICES -> USAGE;
+      case NO_PRICES, OPTION -> USAGE;
     };
   }
 }

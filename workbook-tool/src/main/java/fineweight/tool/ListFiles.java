@@ -2,10 +2,12 @@ package fineweight.tool;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import fineweight.refresh.RefreshReport;
+import fineweight.refresh.collection.ByPlace;
 import fineweight.refresh.collection.Gains;
 import fineweight.refresh.collection.SaleLine;
 import fineweight.sale.RealisedGain;
 import fineweight.settings.SettingException;
+import fineweight.valuation.Worth;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -39,7 +42,9 @@ final class ListFiles {
             "cost",
             "least price",
             "melt floor",
-            "currency"));
+            "currency",
+            "place",
+            "picture"));
     for (SaleLine line : report.selling().lines()) {
       lines.add(
           List.of(
@@ -57,8 +62,60 @@ final class ListFiles {
               words(line.figures().cost()),
               words(line.figures().least()),
               line.figures().floor().map(BigDecimal::toPlainString).orElse(""),
-              report.figures().currency()));
+              report.figures().currency(),
+              line.keeping().place(),
+              line.keeping().picture()));
     }
+    write(file, lines);
+  }
+
+  /** What is kept where, with the day of the prices in every line. */
+  static void placeList(Path file, RefreshReport report) throws SettingException {
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(
+        List.of(
+            "place",
+            "date",
+            "piece",
+            "country",
+            "coin",
+            "year",
+            "mint",
+            "metal",
+            "pieces",
+            "grade",
+            "holder",
+            "faults",
+            "worth",
+            "cost",
+            "currency",
+            "picture",
+            "worth rests on"));
+    for (ByPlace.Line line : report.selling().byPlace().lines()) {
+      SaleLine piece = line.piece();
+      lines.add(
+          List.of(
+              line.place(),
+              report.figures().spotDate().toString(),
+              piece.number(),
+              piece.coin().country(),
+              piece.coin().words(),
+              piece.coin().year(),
+              piece.coin().mint(),
+              piece.coin().metal(),
+              Long.toString(piece.figures().pieces()),
+              piece.state().grade(),
+              piece.state().holder(),
+              piece.state().faults(),
+              words(line.amount()),
+              words(piece.figures().cost()),
+              report.figures().currency(),
+              piece.keeping().picture(),
+              line.worth().map(Worth::sentence).orElse("not known")));
+    }
+    List<String> caution = new ArrayList<>(Collections.nCopies(17, ""));
+    caution.set(4, ByPlace.CAUTION);
+    lines.add(caution);
     write(file, lines);
   }
 

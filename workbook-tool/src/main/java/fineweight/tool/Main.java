@@ -62,6 +62,8 @@ public final class Main implements Runnable {
             .addSubcommand(new TakeOutCommand(surroundings))
             .addSubcommand(new RestoreCommand(surroundings))
             .addSubcommand(new TableCommand(surroundings))
+            .addSubcommand(new BidCommand(surroundings))
+            .addSubcommand(new WeighCommand(surroundings))
             .addSubcommand(new StarterCommand(surroundings))
             .addSubcommand(new DemoCommand(surroundings))
             .addSubcommand(new WindowCommand(surroundings))

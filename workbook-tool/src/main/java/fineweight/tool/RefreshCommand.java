@@ -67,6 +67,8 @@ final class RefreshCommand implements Callable<Integer> {
   @Option(names = "--no-cells", description = "With --dry-run: leave out the list of cells.")
   private boolean noCells;
 
+  @Mixin private OwnListOptions lists;
+
   @Option(names = "--quiet", description = "Print nothing but complaints.")
   private boolean quiet;
 
@@ -128,7 +130,7 @@ final class RefreshCommand implements Callable<Integer> {
         catalogue.home(),
         surroundings.latestYear(),
         Map.of(),
-        selling.wishes(given.currency(), file));
+        selling.wishes(given.currency(), file).withLists(lists.wishes(surroundings.workbooks())));
   }
 
   private FileRun.Manner manner(boolean many) {

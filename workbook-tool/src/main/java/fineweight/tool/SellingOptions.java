@@ -9,7 +9,6 @@ import fineweight.settings.FeeFile;
 import fineweight.settings.SettingException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import picocli.CommandLine.Option;
@@ -18,10 +17,12 @@ import picocli.CommandLine.Option;
 final class SellingOptions {
   @Option(
       names = "--set",
-      paramLabel = "us",
+      paramLabel = "SET",
       description = {
         "Review the collection as a set of types: which piece fills a hole, improves or duplicates,",
-        "what to keep and what to sell. us: one coin of each design of the United States.",
+        "what to keep and what to sell. us: one coin of each design of the United States;",
+        "\"dates: Mercury dime; mints none, D, S\": every date and mint of a coin; or a sheet or file of your own with",
+        "the headings Place, Coin, Years, Mints. A sheet that looks so is found by itself.",
         "Once asked for, every later run keeps the set's sheet up to date."
       })
   private String set;
@@ -49,6 +50,15 @@ final class SellingOptions {
   private Path saleList;
 
   @Option(
+      names = "--place-list",
+      paramLabel = "FILE",
+      description = {
+        "Write what is kept where, dated, for an insurer and for those who inherit, to a CSV file",
+        "and to a sheet of the workbook, which later runs keep up to date."
+      })
+  private Path placeList;
+
+  @Option(
       names = "--gains",
       paramLabel = "FILE",
       description = "Write the gains on pieces that are gone, by year, to a CSV file.")
@@ -58,16 +68,16 @@ final class SellingOptions {
    * @throws SettingException if an option cannot be used
    */
   RefreshWishes.Further wishes(CurrencyUnit currency, Path workbook) throws SettingException {
-    if (set != null && !set.equalsIgnoreCase("us")) {
-      throw new SettingException("--set: \"" + set + "\" is no set; the one that there is is us");
-    }
     refuseSameFile(saleList, "--sale-list", workbook);
+    refuseSameFile(placeList, "--place-list", workbook);
     refuseSameFile(gains, "--gains", workbook);
     Optional<SellingTerms> terms = terms(currency);
     return new RefreshWishes.Further(
-        Optional.ofNullable(set).map(name -> name.toLowerCase(Locale.ROOT)),
+        Optional.ofNullable(set),
         terms,
-        saleList != null || terms.isPresent());
+        saleList != null || terms.isPresent(),
+        placeList != null,
+        fineweight.refresh.own.OwnListWishes.NONE);
   }
 
   private static void refuseSameFile(Path list, String option, Path workbook)
@@ -107,6 +117,9 @@ final class SellingOptions {
   void write(RefreshReport report) throws SettingException {
     if (saleList != null) {
       ListFiles.saleList(saleList, report);
+    }
+    if (placeList != null) {
+      ListFiles.placeList(placeList, report);
     }
     if (gains != null) {
       ListFiles.gains(gains, report);

@@ -57,6 +57,7 @@ class ArchitectureTest {
           "workbook.xlsx.draft",
           "workbook.xlsx",
           "refresh.inventory",
+          "refresh.own",
           "refresh.worth",
           "refresh.column",
           "refresh.collection",

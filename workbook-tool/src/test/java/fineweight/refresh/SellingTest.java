@@ -109,4 +109,32 @@ class SellingTest {
     assertThat(shares.stream().map(BigDecimal::new).reduce(BigDecimal.ZERO, BigDecimal::add))
         .isEqualByComparingTo("30");
   }
+
+  @Test
+  void partOfARowSoldReturnedAndTradedPiecesCarryTheirShareOfTheCost() throws Exception {
+    InventoryBook book =
+        InventoryBook.of(
+            folder,
+            HEADINGS,
+            "|1881|S|dollar|Morgan|3||100|sold 2|90|6|2026-03-02",
+            "|1964||half dollar|Kennedy|2||16|returned|16||2026-04-01",
+            "|1921||dollar|Morgan|4||80|traded 1|30||2026-05-01",
+            "|1922||dollar|Peace|2||40|returned 1|20||2026-06-01");
+    RefreshReport report = book.refresh("2026-11-02", "30", "2500");
+    // Still there: one, none, three and one.
+    assertThat(report.figures().pieces()).isEqualTo(5);
+    Gains gains = report.selling().gains();
+    assertThat(gains.lines().stream().map(line -> line.gain().state() + " " + line.gain().pieces()))
+        .containsExactly("SOLD 2", "RETURNED 2", "TRADED 1", "RETURNED 1");
+    // Two of three carry 100 x 2 / 3 = 66.67, rounded half up; the trade 80 / 4.
+    assertThat(gains.lines().stream().map(line -> line.gain().gain().money().toString()))
+        .containsExactly("USD 17.33", "USD 0.00", "USD 10.00", "USD 0.00");
+    assertThat(gains.years())
+        .singleElement()
+        .satisfies(
+            year -> {
+              assertThat(year.pieces()).isEqualTo(3);
+              assertThat(year.gain().money()).isEqualTo(Money.parse("USD 27.33"));
+            });
+  }
 }

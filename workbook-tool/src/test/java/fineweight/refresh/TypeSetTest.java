@@ -58,4 +58,54 @@ class TypeSetTest {
     assertThat(book.refresh("2026-11-02", "30", "2500").changedCells()).isZero();
     assertThat(book.bytes()).isEqualTo(with);
   }
+
+  @Test
+  void aSheetOfTheOwnersPlacesWorksTheSame() throws Exception {
+    InventoryBook book =
+        dimes()
+            .with(
+                "My set",
+                "Place|Coin|Years|Mints",
+                "Mercury from San Francisco|Mercury dime||S",
+                "Mercury, early|Mercury dime|1916-1921|",
+                "Morgan dollar|||",
+                "Any Barber|Barber dime|1892-1916|",
+                "Nonsense|gobbledygook||");
+    RefreshReport report = book.refresh("2026-11-02", "30", "2500");
+    assertThat(report.badCells())
+        .singleElement()
+        .asString()
+        .contains("\"My set\", row 6", "no coin");
+    assertThat(book.lines(SHEET).get(0)).startsWith("Type set: My set");
+    assertThat(book.lines(SHEET).get(1)).isEqualTo("2 of 4 places filled");
+    assertThat(book.lines(SHEET))
+        .anyMatch(
+            line -> line.startsWith("dime|Mercury from San Francisco|") && line.contains("row 3"))
+        .anyMatch(
+            line -> line.startsWith("dollar|Morgan dollar|") && line.endsWith("○ missing|||23.2"));
+    assertThat(book.column("Coins", "Type set").subList(0, 4))
+        .satisfiesExactly(
+            first -> assertThat(first).isEqualTo("not in the set"),
+            second -> assertThat(second).startsWith("keep: fills a hole"),
+            third -> assertThat(third).isEqualTo("not in the set"),
+            fourth -> assertThat(fourth).startsWith("sell: fills a hole"));
+    assertThat(book.refresh("2026-11-02", "30", "2500").changedCells()).isZero();
+  }
+
+  @Test
+  void everyDateAndMintOfACoinIsASetAndIsRemembered() throws Exception {
+    InventoryBook book =
+        dimes().wishing(RefreshWishes.Further.ofSet("dates: Mercury dime; mints none, D, S"));
+    book.refresh("2026-11-02", "30", "2500");
+    assertThat(book.lines(SHEET).get(0))
+        .startsWith("Type set: every date and mint of Mercury dime");
+    assertThat(book.lines(SHEET).get(1)).isEqualTo("3 of 81 places filled");
+    assertThat(book.lines(SHEET))
+        // 27 dates without 1922, 1932 and 1933, times three mints.
+        .anyMatch(line -> line.startsWith("dime|1943-S|1943|● held|1|row 3"))
+        .anyMatch(line -> line.startsWith("dime|1943-D|1943|○ missing"));
+    byte[] with = book.bytes();
+    book.wishing(RefreshWishes.Further.NOTHING).refresh("2026-11-02", "30", "2500");
+    assertThat(book.bytes()).isEqualTo(with);
+  }
 }

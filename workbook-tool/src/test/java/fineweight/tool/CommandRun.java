@@ -1,5 +1,6 @@
 package fineweight.tool;
 
+import fineweight.terminal.Screen;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -49,7 +50,8 @@ public record CommandRun(int code, String out, String err) {
                 real.err(),
                 DAY,
                 real.workbooks(),
-                new BufferedReader(new StringReader(typed))));
+                new BufferedReader(new StringReader(typed)),
+                Screen.NONE));
     real.out().flush();
     real.err().flush();
     return new CommandRun(code, out.toString(), err.toString());

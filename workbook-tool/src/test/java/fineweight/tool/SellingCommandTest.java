@@ -21,10 +21,10 @@ class SellingCommandTest {
     Files.writeString(
         inventory,
         """
-        No,Year,Denomination,Type,Cost,Status,Sold for,Fees,Date sold
-        1,1881,dollar,Morgan,20.00,sold,35.00,3.50,2026-03-02
-        2,1921,dollar,Morgan,35.00,for sale,,,
-        3,1964,half dollar,Kennedy,8.00,,,,
+        No,Year,Denomination,Type,Cost,Status,Sold for,Fees,Date sold,Place,Picture,Cert
+        1,1881,dollar,Morgan,20.00,sold,35.00,3.50,2026-03-02,,,
+        2,1921,dollar,Morgan,35.00,for sale,,,,Safe,morgan.jpg,7654321
+        3,1964,half dollar,Kennedy,8.00,,,,,,,
         """);
   }
 
@@ -57,7 +57,7 @@ class SellingCommandTest {
     // price - 10 % - 35.00 = 20 % of the price; melt 26.73 g x 0.900 / 31.1034768 g x 30.
     assertThat(lines.get(1))
         .isEqualTo(
-            "2,3,United States,\"dollar, Morgan\",1921,,silver 900,1,,raw,none known,35.00,50.00,23.20,USD");
+            "2,3,United States,\"dollar, Morgan\",1921,,silver 900,1,,certified 7654321,none known,35.00,50.00,23.20,USD,Safe,morgan.jpg");
   }
 
   @Test
@@ -69,6 +69,21 @@ class SellingCommandTest {
     List<String> lines = Files.readAllLines(gains);
     assertThat(lines.get(1)).startsWith("2026,2026-03-02,1,").endsWith("31.50,20.00,11.50,USD");
     assertThat(lines.get(3)).contains("no tax advice");
+  }
+
+  @Test
+  void writesWhatIsKeptWhereWithDateAndCaution() throws Exception {
+    Path list = folder.resolve("places.csv");
+    assertThat(run("--place-list", list.toString()).code()).isZero();
+    List<String> lines = Files.readAllLines(list);
+    assertThat(lines).hasSize(4);
+    // 26.73 g x 0.900 / 31.1034768 g x 30 (Act of 18 January 1837).
+    assertThat(lines.get(1))
+        .startsWith("Safe,2026-11-02,2,United States,")
+        .contains(",certified 7654321,none known,23.20,35.00,USD,morgan.jpg,")
+        .contains("metal 23.20 USD");
+    assertThat(lines.get(2)).startsWith(",2026-11-02,3,United States,");
+    assertThat(lines.get(3)).contains("no appraisal");
   }
 
   @Test

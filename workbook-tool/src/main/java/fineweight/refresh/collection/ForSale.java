@@ -81,6 +81,12 @@ public final class ForSale {
         : set.flatMap(review -> review.standing(row.row())).map(Standing::sell).orElse(0);
   }
 
+  /** What the pieces of a row that are still there carry of the cost. */
+  static Optional<Money> cost(Lots lots, ReadRow held) {
+    long pieces = held.appraisal().pieces().orElse(1L);
+    return lots.share(held.row()).map(share -> part(share, pieces, held));
+  }
+
   /** The row's cost goes with its pieces, those gone before included. */
   private static Money part(Money share, long pieces, ReadRow held) {
     int gone = held.fate().kind().isGone() ? held.fate().pieces().orElse(0) : 0;

@@ -5,6 +5,8 @@ import fineweight.clue.Dating;
 import fineweight.column.Appraisal;
 import fineweight.identification.Identification.OneStandard;
 import fineweight.identification.Identification.SeveralStandards;
+import fineweight.refresh.inventory.Keeping;
+import fineweight.refresh.inventory.RowCondition;
 import fineweight.standard.Issue;
 import java.math.BigDecimal;
 import java.util.List;
@@ -18,8 +20,10 @@ import org.joda.money.Money;
  * @param coin country, denomination and type, date and mint mark; a doubt is said
  * @param state grade, certified or raw, faults
  * @param figures what the seller reckons with
+ * @param keeping where it is kept and pictured
  */
-public record SaleLine(String number, int row, Coin coin, State state, Figures figures) {
+public record SaleLine(
+    String number, int row, Coin coin, State state, Figures figures, Keeping keeping) {
   /**
    * What it is.
    *
@@ -55,7 +59,8 @@ public record SaleLine(String number, int row, Coin coin, State state, Figures f
             appraisal.pieces().orElse(1L),
             offer.cost(),
             offer.least().map(least -> least.proceeds().price()),
-            offer.floor()));
+            offer.floor()),
+        offer.row().keeping());
   }
 
   private static Coin coin(ForSale.Offer offer) {

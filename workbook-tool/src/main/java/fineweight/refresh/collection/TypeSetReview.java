@@ -8,6 +8,7 @@ import fineweight.identification.Identification.SeveralStandards;
 import fineweight.refresh.inventory.Fate;
 import fineweight.refresh.inventory.PieceNumbers;
 import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.RowCondition;
 import fineweight.standard.CoinStandard;
 import fineweight.typeset.CollectedPiece;
 import fineweight.typeset.SetReview;
@@ -24,13 +25,16 @@ import java.util.OptionalInt;
 /** A set reviewed with the rows of an inventory. Immutable once made. */
 public final class TypeSetReview {
   private final SetReview review;
+  private final boolean mintColumn;
   private final List<ReadRow> rows = new ArrayList<>();
   private final Map<Integer, Standing> byRow = new HashMap<>();
 
   /**
    * @param read the rows that are still in the collection
+   * @param mintColumn whether the inventory has a column of mint marks: a blank there is no mark
    */
-  public TypeSetReview(TypeSet set, List<ReadRow> read, PieceNumbers numbers) {
+  public TypeSetReview(TypeSet set, List<ReadRow> read, PieceNumbers numbers, boolean mintColumn) {
+    this.mintColumn = mintColumn;
     List<CollectedPiece> pieces = new ArrayList<>();
     for (ReadRow row : read) {
       List<CoinStandard> standards = row.isCoin() ? standards(row.appraisal()) : List.of();
@@ -54,7 +58,7 @@ public final class TypeSetReview {
         : List.of();
   }
 
-  private static CollectedPiece piece(ReadRow row, List<CoinStandard> standards, String key) {
+  private CollectedPiece piece(ReadRow row, List<CoinStandard> standards, String key) {
     Clues clues = row.appraisal().clues();
     Dating dating = clues.dating();
     boolean dated = dating.kind() == Dating.Kind.YEARS && dating.years().size() == 1;
@@ -63,7 +67,10 @@ public final class TypeSetReview {
         key,
         standards,
         dated ? OptionalInt.of(dating.years().get(0)) : OptionalInt.empty(),
-        clues.mint().map(mint -> mint.value()),
+        clues
+            .mint()
+            .map(mint -> mint.value())
+            .or(() -> mintColumn ? Optional.of("") : Optional.empty()),
         Optional.empty(),
         RowCondition.of(clues.condition()),
         (int) Math.max(1, Math.min(count, Integer.MAX_VALUE)),

@@ -6,6 +6,8 @@ import fineweight.column.MeltFormula;
 import fineweight.column.RowState;
 import fineweight.metal.FineContent;
 import fineweight.metal.Metal;
+import fineweight.money.Amounts;
+import fineweight.quantity.Decimals;
 import fineweight.quantity.Fineness;
 import fineweight.quantity.Mass;
 import fineweight.refresh.inventory.OurMarks;
@@ -28,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
+import org.joda.money.BigMoney;
 
 /** What shall stand in our columns, row by row. */
 public final class Filling {
@@ -151,13 +154,23 @@ public final class Filling {
     if (!formulas) {
       return new CellContent.Number(result.get());
     }
+    return CellContent.Formula.number(
+        melt.ofCells(content, ounceCells(content, row)), result.get());
+  }
+
+  private Map<Metal, String> ounceCells(FineContent content, int row) {
     Map<Metal, String> cells = new EnumMap<>(Metal.class);
     for (Metal metal : content.masses().keySet()) {
       if (metal.isPrecious()) {
         cells.put(metal, CellPlace.letters(places.get(CalculatedColumn.ounces(metal))) + (row + 1));
       }
     }
-    return CellContent.Formula.number(melt.ofCells(content, cells), result.get());
+    return cells;
+  }
+
+  /** Rounded like every amount in a cell, without trailing zeros. */
+  private BigDecimal atCell(BigDecimal amount) {
+    return Decimals.normal(Amounts.atCell(BigMoney.of(worths.currency(), amount)).getAmount());
   }
 
   /**
@@ -170,17 +183,19 @@ public final class Filling {
       return CellContent.EMPTY;
     }
     BigDecimal amount = worth.get().atCell().getAmount();
+    FineContent content = read.appraisal().content();
     boolean follows =
         formulas
-            && melt.result(read.appraisal().content()).isPresent()
+            && melt.result(content).isPresent()
             && (worth.get().basis() == Basis.METAL || worth.get().basis() == Basis.FACE);
     if (!follows) {
       return new CellContent.Number(amount);
     }
     String meltCell = CellPlace.letters(places.get(CalculatedColumn.MELT)) + (row + 1);
-    Optional<BigDecimal> face = worths.face(read);
+    String metal = worths.paidFormula(read, ounceCells(content, row)).orElse(meltCell);
+    Optional<BigDecimal> face = worths.face(read).map(this::atCell);
     String formula =
-        face.isPresent() ? "MAX(" + meltCell + "," + face.get().toPlainString() + ")" : meltCell;
+        face.isPresent() ? "MAX(" + metal + "," + face.get().toPlainString() + ")" : metal;
     return CellContent.Formula.number(formula, amount);
   }
 

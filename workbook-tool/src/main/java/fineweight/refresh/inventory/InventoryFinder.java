@@ -31,11 +31,20 @@ public final class InventoryFinder {
 
   private final Workbook workbook;
   private final OurMarks marks;
+  private final Set<String> lists;
   private final HeaderFinder finder = new HeaderFinder(Headings.standard());
 
   public InventoryFinder(Workbook workbook, OurMarks marks) {
+    this(workbook, marks, Set.of());
+  }
+
+  /**
+   * @param lists sheets that are other lists of their owner's, taken only if they are named
+   */
+  public InventoryFinder(Workbook workbook, OurMarks marks, Set<String> lists) {
     this.workbook = workbook;
     this.marks = marks;
+    this.lists = Set.copyOf(lists);
   }
 
   private record Found(
@@ -50,7 +59,9 @@ public final class InventoryFinder {
       boolean looked =
           wanted
               .map(sheet.name()::equalsIgnoreCase)
-              .orElse(sheet.visibility() == SheetSummary.Visibility.VISIBLE);
+              .orElse(
+                  sheet.visibility() == SheetSummary.Visibility.VISIBLE
+                      && !lists.contains(sheet.name()));
       if (looked && sheet.isTable() && !marks.isOurs(sheet.name())) {
         look(sheet.name()).ifPresent(found::add);
       }

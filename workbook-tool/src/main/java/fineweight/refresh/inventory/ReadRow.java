@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
  * @param money cost and lot
  * @param fate whether it is kept, for sale or gone
  * @param share what stands in our column as its share of the lot's cost
+ * @param keeping where it is kept and pictured
  */
 public record ReadRow(
     int row,
@@ -23,7 +24,19 @@ public record ReadRow(
     String key,
     RowMoney money,
     Fate fate,
-    Optional<BigDecimal> share) {
+    Optional<BigDecimal> share,
+    Keeping keeping) {
+  /** A row of which it is not said where it is kept. */
+  public ReadRow(
+      int row,
+      Appraisal appraisal,
+      String key,
+      RowMoney money,
+      Fate fate,
+      Optional<BigDecimal> share) {
+    this(row, appraisal, key, money, fate, share, Keeping.UNSAID);
+  }
+
   public static ReadRow notACoin(int row) {
     return new ReadRow(row, null, "", RowMoney.NONE, Fate.UNSAID, Optional.empty());
   }
@@ -43,7 +56,7 @@ public record ReadRow(
 
   /** The same row with another number of pieces. */
   public ReadRow withPieces(long number) {
-    return new ReadRow(row, appraisal.withPieces(number), key, money, fate, share);
+    return new ReadRow(row, appraisal.withPieces(number), key, money, fate, share, keeping);
   }
 
   /** How many pieces of the row have left the collection; all of them where no number is said. */

@@ -15,6 +15,8 @@ public final class RefreshRefusal extends Exception {
     SEVERAL_INVENTORIES,
     /** Cells hold what cannot be: an error value, a negative count, a year of five digits. */
     BAD_CELLS,
+    /** An option names what is not there. */
+    OPTION,
     /** No price is given anywhere. */
     NO_PRICES
   }

@@ -9,6 +9,8 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What a row says of money. Immutable.
@@ -20,6 +22,7 @@ import java.util.Optional;
  * @param unreadable the cost's text if it is no amount; otherwise empty
  * @param ownPrice the collector's own price for one piece; empty if none is written or it cannot be
  *     read
+ * @param payoutClass the collector's word for the row's class of payout; empty if none
  */
 public record RowMoney(
     String lot,
@@ -27,9 +30,20 @@ public record RowMoney(
     Optional<BigDecimal> cost,
     String currency,
     String unreadable,
-    Optional<BigDecimal> ownPrice) {
+    Optional<Own> ownPrice,
+    String payoutClass) {
   public static final RowMoney NONE =
-      new RowMoney("", false, Optional.empty(), "", "", Optional.empty());
+      new RowMoney("", false, Optional.empty(), "", "", Optional.empty(), "");
+
+  /**
+   * The collector's own price for one piece.
+   *
+   * @param currency ISO 4217 code or empty if none is written beside the figure
+   */
+  public record Own(BigDecimal each, String currency) {}
+
+  private static final Pattern CODE =
+      Pattern.compile("([a-z]{3})\\s*([-0-9.,]+)|([-0-9.,]+)\\s*([a-z]{3})");
 
   private static final Map<String, String> SIGNS =
       Map.of(
@@ -40,10 +54,8 @@ public record RowMoney(
     String lot = table.first(InputColumn.LOT).map(row::at).orElse("").strip();
     String currency =
         table.first(InputColumn.CURRENCY).map(row::at).orElse("").strip().toUpperCase(Locale.ROOT);
-    Optional<BigDecimal> own =
-        written(row, table, InputColumn.OWN_PRICE)
-            .flatMap(text -> Amount.read(text).value())
-            .filter(price -> price.signum() > 0);
+    Optional<Own> own = written(row, table, InputColumn.OWN_PRICE).flatMap(RowMoney::own);
+    String payoutClass = written(row, table, InputColumn.PAYOUT_CLASS).orElse("");
     Optional<String> each = written(row, table, InputColumn.COST_EACH);
     Optional<String> all = written(row, table, InputColumn.COST_ALL);
     Optional<String> whole = all.or(() -> written(row, table, InputColumn.COST));
@@ -51,14 +63,22 @@ public record RowMoney(
         whole.isPresent() ? BigDecimal.ONE : BigDecimal.valueOf(appraisal.pieces().orElse(1L));
     Optional<String> cost = whole.or(() -> each);
     if (cost.isEmpty()) {
-      return new RowMoney(lot, false, Optional.empty(), currency, "", own);
+      return new RowMoney(lot, false, Optional.empty(), currency, "", own, payoutClass);
     }
     Amount amount = Amount.read(cost.get());
     Optional<BigDecimal> value = amount.value().filter(figure -> figure.signum() >= 0);
     String code = currency.isEmpty() ? amount.currency() : currency;
     String unreadable = value.isEmpty() ? cost.get() : "";
     boolean ofRow = all.isPresent() || whole.isEmpty();
-    return new RowMoney(lot, ofRow, value.map(times::multiply), code, unreadable, own);
+    return new RowMoney(lot, ofRow, value.map(times::multiply), code, unreadable, own, payoutClass);
+  }
+
+  private static Optional<Own> own(String text) {
+    Amount amount = Amount.read(text);
+    return amount
+        .value()
+        .filter(price -> price.signum() > 0)
+        .map(price -> new Own(price, amount.currency()));
   }
 
   private static Optional<String> written(RowText row, FoundTable table, InputColumn column) {
@@ -71,8 +91,8 @@ public record RowMoney(
   }
 
   /** An amount as people write it, with or without a sign of its currency. */
-  record Amount(Optional<BigDecimal> value, String currency) {
-    static Amount read(String text) {
+  public record Amount(Optional<BigDecimal> value, String currency) {
+    public static Amount read(String text) {
       String currency = "";
       String bare = text.toLowerCase(Locale.ROOT);
       for (Map.Entry<String, String> entry : SIGNS.entrySet()) {
@@ -80,6 +100,12 @@ public record RowMoney(
           currency = entry.getValue();
           bare = bare.replace(entry.getKey(), "");
         }
+      }
+      Matcher code = CODE.matcher(bare.strip());
+      if (currency.isEmpty() && code.matches()) {
+        String letters = code.group(1) != null ? code.group(1) : code.group(4);
+        String figure = code.group(1) != null ? code.group(2) : code.group(3);
+        return new Amount(NumberText.read(figure), letters.toUpperCase(Locale.ROOT));
       }
       return new Amount(NumberText.read(bare.strip()), currency);
     }

@@ -137,7 +137,8 @@ public final class RowReader {
             key,
             RowMoney.of(texts, inventory.table(), appraisal),
             Fate.of(texts, inventory.table()),
-            share(cells)));
+            share(cells),
+            Keeping.of(texts, inventory.table())));
   }
 
   /** A row of nothing but the owner's sums is a total, even if no word says so. */

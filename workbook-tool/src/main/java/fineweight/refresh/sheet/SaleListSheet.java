@@ -38,7 +38,9 @@ public final class SaleListSheet {
           Map.entry(10, 24.0),
           Map.entry(11, 13.0),
           Map.entry(12, 17.0),
-          Map.entry(13, 16.0));
+          Map.entry(13, 16.0),
+          Map.entry(14, 18.0),
+          Map.entry(15, 18.0));
 
   private final String name;
   private final Spot spot;
@@ -82,6 +84,7 @@ public final class SaleListSheet {
     headings.add("Cost " + currency);
     headings.add("Least price " + currency);
     headings.add("Melt floor " + currency);
+    headings.addAll(List.of("Place", "Picture"));
     return headings;
   }
 
@@ -115,6 +118,8 @@ public final class SaleListSheet {
     cells.add(Lines.money(line.figures().cost().map(Money::getAmount)));
     cells.add(Lines.money(line.figures().least().map(Money::getAmount)));
     cells.add(Lines.money(line.figures().floor()));
+    cells.add(Lines.text(line.keeping().place()));
+    cells.add(Lines.text(line.keeping().picture()));
     return cells;
   }
 

@@ -2,6 +2,7 @@ package fineweight.refresh.sheet;
 
 import fineweight.money.Amounts;
 import fineweight.refresh.collection.TypeSetReview;
+import fineweight.refresh.inventory.CellTexts;
 import fineweight.refresh.inventory.OurMarks;
 import fineweight.refresh.inventory.ReadRow;
 import fineweight.refresh.inventory.SheetReference;
@@ -18,8 +19,11 @@ import fineweight.workbook.PageSetup;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetDraft.DraftCell;
 import fineweight.workbook.SheetDraft.Kind;
+import fineweight.workbook.Workbook;
+import fineweight.workbook.WorkbookRefusal;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,13 +32,25 @@ import org.joda.money.BigMoney;
 /** Each place of the set: held or missing, and the metal that a coin for a missing one has. */
 public final class TypeSetSheet {
   private static final int FIRST_ROW = 5;
+  private static final String ASKED = "set_asked";
+  private static final int ASKED_COLUMN = 7;
 
   private final String name;
   private final TypeSetReview set;
   private final SpotPrices prices;
   private final String inventorySheet;
+  private final Optional<String> asked;
 
-  public TypeSetSheet(String name, TypeSetReview set, SpotPrices prices, String inventorySheet) {
+  /**
+   * @param asked how the set was named by its owner; a later run reads it here
+   */
+  public TypeSetSheet(
+      String name,
+      TypeSetReview set,
+      SpotPrices prices,
+      String inventorySheet,
+      Optional<String> asked) {
+    this.asked = asked;
     this.name = name;
     this.set = set;
     this.prices = prices;
@@ -60,7 +76,13 @@ public final class TypeSetSheet {
   }
 
   private void head(Lines lines, SetReview review) {
-    lines.title("Type set: " + review.set().name());
+    List<DraftCell> title = new ArrayList<>();
+    title.add(DraftCell.text("Type set: " + review.set().name(), Kind.TITLE));
+    if (asked.isPresent()) {
+      title.addAll(Collections.nCopies(ASKED_COLUMN - 1, null));
+      title.add(DraftCell.text(asked.get(), Kind.REMARK));
+    }
+    lines.line(title);
     lines.line(List.of(DraftCell.text(review.coverageWords(), Kind.PLAIN)));
     lines.remark(
         "The metal floor is the least melt of a coin for the place at the spot prices of "
@@ -116,6 +138,33 @@ public final class TypeSetSheet {
   }
 
   public List<NamedCell> names() {
-    return List.of(OurMarks.sheet("set", name));
+    List<NamedCell> names = new ArrayList<>();
+    names.add(OurMarks.sheet("set", name));
+    if (asked.isPresent()) {
+      names.add(
+          new NamedCell(
+              OurMarks.PREFIX + ASKED,
+              SheetReference.of(new CellPlace(name, 0, ASKED_COLUMN)),
+              true));
+    }
+    return names;
+  }
+
+  /** How the set was named in an earlier run; empty if it was not named. */
+  public static Optional<String> askedBefore(Workbook workbook, OurMarks marks)
+      throws WorkbookRefusal {
+    CellPlace place = marks.values().get(ASKED);
+    List<String> found = new ArrayList<>();
+    if (place != null) {
+      workbook.read(
+          place.sheet(),
+          column -> column == place.column(),
+          place.row(),
+          cells ->
+              cells.stream()
+                  .filter(cell -> cell.place().equals(place))
+                  .forEach(cell -> found.add(CellTexts.text(cell.value()).strip())));
+    }
+    return found.stream().filter(words -> !words.isEmpty()).findFirst();
   }
 }

@@ -3,7 +3,6 @@ package fineweight.refresh.worth;
 import fineweight.lot.WrittenCost;
 import fineweight.money.Amounts;
 import fineweight.refresh.inventory.ReadRow;
-import fineweight.refresh.inventory.RowMoney;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -63,22 +62,23 @@ public final class Lots {
                         row.held().map(worths::range),
                         Sold.net(row, currency).orElse(Money.zero(currency))))
             .toList();
-    return new Lot(name, rows, totals, currency, cost(name, members, currency, own));
+    return new Lot(name, rows, totals, currency, cost(name, members, worths, own));
   }
 
   private static Optional<WrittenCost> cost(
-      String name, List<ReadRow> members, CurrencyUnit currency, Optional<BigDecimal> own) {
-    boolean foreign =
-        members.stream()
-            .map(ReadRow::money)
-            .filter(money -> money.cost().isPresent())
-            .map(RowMoney::currency)
-            .anyMatch(code -> !code.isEmpty() && !code.equals(currency.getCode()));
-    if (foreign) {
-      return Optional.empty();
+      String name, List<ReadRow> members, Worths worths, Optional<BigDecimal> own) {
+    CurrencyUnit currency = worths.currency();
+    List<Optional<Money>> figures = new ArrayList<>();
+    for (ReadRow row : members) {
+      Optional<BigDecimal> cost = row.money().cost();
+      Optional<Money> converted =
+          cost.flatMap(amount -> worths.own().money(amount, row.money().currency(), currency));
+      if (cost.isPresent() && converted.isEmpty()) {
+        // A cost in a currency without a rate leaves the lot's cost unknown.
+        return Optional.empty();
+      }
+      figures.add(converted);
     }
-    List<Optional<Money>> figures =
-        members.stream().map(row -> row.money().cost().map(cost -> money(cost, currency))).toList();
     boolean eachItsOwn = name.isEmpty() || members.stream().anyMatch(row -> row.money().ofRow());
     List<Money> written = figures.stream().flatMap(Optional::stream).toList();
     if (eachItsOwn && own.isEmpty() && !written.isEmpty()) {

@@ -6,10 +6,17 @@ import fineweight.column.RowState;
 import fineweight.identification.Identification.OneStandard;
 import fineweight.identification.Identification.SeveralStandards;
 import fineweight.metal.FineContent;
+import fineweight.metal.Metal;
+import fineweight.price.ExchangeRates;
 import fineweight.refresh.inventory.ReadRow;
+import fineweight.refresh.inventory.RowCondition;
+import fineweight.refresh.own.OwnTerms;
 import fineweight.standard.CoinStandard;
+import fineweight.standard.Issue;
 import fineweight.valuation.Basis;
+import fineweight.valuation.DamageRule;
 import fineweight.valuation.OwnPrice;
+import fineweight.valuation.Payout;
 import fineweight.valuation.Piece;
 import fineweight.valuation.Valuation;
 import fineweight.valuation.Valuer;
@@ -32,14 +39,21 @@ public final class Worths {
 
   private final Spot spot;
   private final MeltFormula melt;
+  private final OwnTerms own;
   private final Valuer valuer;
   private final Wear wear;
   private final Map<Appraisal, Optional<Valuation>> remembered = new IdentityHashMap<>();
 
+  /** Everything at full melt, and no list of the collector's. */
   public Worths(Spot spot) {
+    this(spot, OwnTerms.none(spot.prices().currency(), spot.prices().date()));
+  }
+
+  public Worths(Spot spot, OwnTerms own) {
     this.spot = spot;
+    this.own = own;
     this.melt = new MeltFormula(spot.prices(), spot.wear());
-    this.valuer = new Valuer(spot.prices());
+    this.valuer = new Valuer(spot.prices(), own.payouts(), DamageRule.LOWERS_TO_METAL);
     this.wear =
         spot.wear().signum() == 0
             ? Wear.none()
@@ -48,6 +62,11 @@ public final class Worths {
 
   public Spot spot() {
     return spot;
+  }
+
+  /** What the collector's own lists say. */
+  public OwnTerms own() {
+    return own;
   }
 
   public MeltFormula melt() {
@@ -64,7 +83,44 @@ public final class Worths {
    * without a price.
    */
   public Optional<Worth> of(ReadRow row) {
-    return low(row).map(Valuation::worth);
+    return low(row).map(valuation -> explained(row, valuation.worth()));
+  }
+
+  /** The worth with what the collector's own lists lack for it. */
+  private Worth explained(ReadRow row, Worth worth) {
+    String more = new OwnPriceOf(own, currency()).missing(row);
+    return more.isEmpty()
+        ? worth
+        : new Worth(worth.money(), worth.basis(), worth.sentence() + "; " + more);
+  }
+
+  /** The formula of what a buyer pays for the row's metals; empty where he pays full melt. */
+  public Optional<String> paidFormula(ReadRow row, Map<Metal, String> cells) {
+    FineContent content = row.appraisal().content();
+    String pieceClass = pieceClass(row);
+    boolean atMelt =
+        content.masses().keySet().stream()
+            .filter(metal -> spot.prices().of(metal).isPresent())
+            .allMatch(metal -> own.payouts().of(metal, pieceClass).equals(Payout.full()));
+    int pieces = (int) Math.min(row.appraisal().pieces().orElse(1L), Integer.MAX_VALUE);
+    return atMelt
+        ? Optional.empty()
+        : Optional.of(
+            melt.paidOfCells(content, cells, metal -> own.payouts().of(metal, pieceClass), pieces));
+  }
+
+  /** The collector's class for the row, else its fineness where his payouts know that. */
+  private String pieceClass(ReadRow row) {
+    String said = OwnTerms.pieceClass(row.money().payoutClass());
+    if (!said.isEmpty()) {
+      return said;
+    }
+    return row.appraisal()
+        .figures()
+        .fineness()
+        .map(fineness -> fineness.perMille().stripTrailingZeros().toPlainString())
+        .filter(own.payouts()::knows)
+        .orElse("");
   }
 
   /** The worth with the lowest and the highest figure of what the row leaves open. */
@@ -81,7 +137,7 @@ public final class Worths {
 
   private Optional<Valuation> low(ReadRow row) {
     Appraisal appraisal = row.appraisal();
-    if (row.money().ownPrice().isPresent()) {
+    if (row.money().ownPrice().isPresent() || !row.money().payoutClass().isEmpty()) {
       return value(row, appraisal.figures().content());
     }
     Optional<Valuation> known = remembered.get(appraisal);
@@ -100,7 +156,7 @@ public final class Worths {
         appraisal.pieces().isEmpty() || appraisal.pieces().get() > Integer.MAX_VALUE;
     boolean unpriced =
         appraisal.state() == RowState.NOT_KNOWN || !spot.prices().missingFor(each).isEmpty();
-    if (uncounted || (unpriced && row.money().ownPrice().isEmpty())) {
+    if (uncounted || (unpriced && price(row).isEmpty())) {
       return Optional.empty();
     }
     return Optional.of(valuer.value(piece(row, each)))
@@ -109,7 +165,11 @@ public final class Worths {
 
   private Piece piece(ReadRow row, FineContent each) {
     long count = row.appraisal().pieces().orElse(1L);
-    Piece piece = Piece.of(each).times((int) Math.max(1, Math.min(count, Integer.MAX_VALUE)));
+    Piece piece =
+        Piece.of(each)
+            .times((int) Math.max(1, Math.min(count, Integer.MAX_VALUE)))
+            .inClass(pieceClass(row))
+            .in(RowCondition.of(row.appraisal().clues().condition()));
     if (each.masses().isEmpty() && row.appraisal().state() == RowState.NOT_KNOWN) {
       return priced(piece, row);
     }
@@ -120,10 +180,12 @@ public final class Worths {
   }
 
   private Piece priced(Piece piece, ReadRow row) {
-    Optional<BigDecimal> own = row.money().ownPrice();
-    return own.isPresent()
-        ? piece.priced(OwnPrice.stated(BigMoney.of(currency(), own.get())))
-        : piece;
+    Optional<OwnPrice> price = price(row);
+    return price.isPresent() ? piece.priced(price.get()) : piece;
+  }
+
+  private Optional<OwnPrice> price(ReadRow row) {
+    return new OwnPriceOf(own, currency()).price(row);
   }
 
   /**
@@ -134,7 +196,10 @@ public final class Worths {
         .flatMap(each -> row.appraisal().pieces().map(BigDecimal::valueOf).map(each::multiply));
   }
 
-  /** Coins of the United States of every date are still money (31 U.S.C. 5103). */
+  /**
+   * Coins of the United States of every date are still money (31 U.S.C. 5103), and coins in euro
+   * are (Council Regulation (EC) No 974/98, article 11). Of others it is not known here.
+   */
   private Optional<BigDecimal> faceEach(Appraisal appraisal) {
     Optional<CoinStandard> standard = Optional.empty();
     if (appraisal.identification() instanceof OneStandard one) {
@@ -148,8 +213,18 @@ public final class Worths {
     }
     return standard
         .map(CoinStandard::issue)
-        .filter(issue -> issue.country().equals("US"))
-        .filter(issue -> currency().getCode().equals("USD"))
-        .flatMap(issue -> issue.faceValue());
+        .filter(Worths::isMoney)
+        .flatMap(issue -> issue.faceValue().flatMap(face -> converted(face, issue.currency())));
+  }
+
+  private static boolean isMoney(Issue issue) {
+    boolean euro = issue.currency().equals("EUR") && issue.years().first() >= 1999;
+    return euro || (issue.country().equals("US") && issue.currency().equals("USD"));
+  }
+
+  private Optional<BigDecimal> converted(BigDecimal face, String code) {
+    return ExchangeRates.currency(code)
+        .flatMap(unit -> own.rates().convert(BigMoney.of(unit, face), currency()))
+        .map(BigMoney::getAmount);
   }
 }

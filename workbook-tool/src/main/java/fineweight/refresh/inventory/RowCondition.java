@@ -1,4 +1,4 @@
-package fineweight.refresh.collection;
+package fineweight.refresh.inventory;
 
 import fineweight.clue.Condition;
 import fineweight.grade.Grade;
@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** The preservation of a row's pieces, as its words say it. */
-final class RowCondition {
+public final class RowCondition {
   /** The remarks that lower a piece below its grade. */
   private static final Set<String> FAULTS =
       Set.of(
@@ -28,7 +28,7 @@ final class RowCondition {
 
   private RowCondition() {}
 
-  static fineweight.grade.Condition of(Condition said) {
+  public static fineweight.grade.Condition of(Condition said) {
     Optional<Grade> grade = said.grade().flatMap(clue -> grade(clue.words(), clue.value()));
     boolean certified = said.certificate().isPresent() || said.mark("certified").isPresent();
     return new fineweight.grade.Condition(
@@ -41,7 +41,7 @@ final class RowCondition {
   }
 
   /** The faults in the owner's own words, each once. */
-  static List<String> faults(Condition said) {
+  public static List<String> faults(Condition said) {
     List<String> faults = new ArrayList<>();
     said.marks().stream()
         .filter(mark -> FAULTS.contains(mark.value()))
