@@ -66,6 +66,7 @@ public final class Main implements Runnable {
             .addSubcommand(new RestoreCommand(surroundings))
             .addSubcommand(new TableCommand(surroundings))
             .addSubcommand(new StarterCommand(surroundings))
+            .addSubcommand(new GiveAwayCommand(surroundings))
             .addSubcommand(new DemoCommand(surroundings))
             .addSubcommand(new CommandLine.HelpCommand());
     Map<String, String> codes = new LinkedHashMap<>();

@@ -56,6 +56,7 @@ class ArchitectureTest {
           "refresh.collection",
           "refresh.sheet",
           "refresh",
+          "giveaway",
           "settings",
           "toolpack",
           "table",
