@@ -65,6 +65,7 @@ public final class Main implements Runnable {
             .addSubcommand(new BidCommand(surroundings))
             .addSubcommand(new WeighCommand(surroundings))
             .addSubcommand(new StarterCommand(surroundings))
+            .addSubcommand(new GiveAwayCommand(surroundings))
             .addSubcommand(new DemoCommand(surroundings))
             .addSubcommand(new WindowCommand(surroundings))
             .addSubcommand(new CommandLine.HelpCommand());

@@ -65,6 +65,7 @@ class ArchitectureTest {
           "refresh",
           "result",
           "terminal",
+          "giveaway",
           "settings",
           "feed",
           "toolpack",

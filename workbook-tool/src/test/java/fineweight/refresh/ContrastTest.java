@@ -3,6 +3,7 @@ package fineweight.refresh;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fineweight.refresh.own.OwnListWishes;
 import fineweight.template.StarterWorkbook;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -62,7 +63,12 @@ class ContrastTest {
             "A|1881|dollar|Morgan|1|30|for sale",
             "A|1942|five cents||1||");
     book.wishing(
-        new RefreshWishes.Further(java.util.Optional.of("us"), java.util.Optional.empty(), true));
+        new RefreshWishes.Further(
+            java.util.Optional.of("us"),
+            java.util.Optional.empty(),
+            true,
+            true,
+            OwnListWishes.NONE));
     book.refresh("2026-11-02", "30", "2500");
     try (XSSFWorkbook workbook = book.opened()) {
       assertThat(workbook.getNumberOfSheets()).isGreaterThanOrEqualTo(9);
