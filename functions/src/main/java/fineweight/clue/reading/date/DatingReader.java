@@ -5,11 +5,13 @@ import fineweight.clue.Dating.Kind;
 import fineweight.clue.FieldRole;
 import fineweight.clue.passage.Passage;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Reads dates: from the year column strictly, from descriptions where a number can be nothing else.
  */
 public final class DatingReader {
+  private static final Pattern YEAR = Pattern.compile("\\d{4}");
   private static final List<FieldRole> ORDER =
       List.of(FieldRole.DENOMINATION, FieldRole.TYPE, FieldRole.VARIETY, FieldRole.DESCRIPTION);
 
@@ -39,13 +41,18 @@ public final class DatingReader {
     return Dating.UNSAID;
   }
 
-  /** The column's year said again among other words is no amount: "1943-P", not 1943 pence. */
+  /**
+   * The column's year said again before a mint's letter is no amount: "1943-P", not 1943 pence.
+   * Before a word it may be one: 2000 pesetas of 2000.
+   */
   private static void repeated(List<Passage> passages, Dating column) {
     for (Passage passage : passages) {
       for (int i = 0; i < passage.size() && passage.role().isText(); i++) {
         String text = passage.word(i).text();
-        boolean again = text.matches("\\d{4}") && column.years().contains(Integer.parseInt(text));
-        if (again && !passage.isTaken(i)) {
+        boolean again =
+            YEAR.matcher(text).matches() && column.years().contains(Integer.parseInt(text));
+        boolean amount = passage.at(i + 1).filter(next -> next.text().length() > 1).isPresent();
+        if (again && !amount && !passage.isTaken(i)) {
           passage.take(i, i + 1);
         }
       }
