@@ -1,6 +1,7 @@
 package fineweight.workbook.xlsx;
 
 import fineweight.workbook.xlsx.part.Relationships;
+import fineweight.workbook.xlsx.xml.DamageException;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -19,6 +20,7 @@ final class Reach {
   private final OpenedPackage source;
   private final Map<String, Set<String>> targets = new HashMap<>();
   private final Map<String, Set<String>> cut = new HashMap<>();
+  private boolean unclear;
 
   Reach(OpenedPackage source) {
     this.source = source;
@@ -33,7 +35,10 @@ final class Reach {
     return part.toLowerCase(Locale.ROOT);
   }
 
-  /** The parts, as the container spells them, that nothing points to any more. */
+  /**
+   * The parts, as the container spells them, that nothing points to any more; none where what a
+   * part points to cannot be read.
+   */
   Set<String> lost() throws IOException {
     Set<String> lost = new LinkedHashSet<>();
     if (cut.isEmpty()) {
@@ -42,7 +47,7 @@ final class Reach {
     Set<String> before = reached(Map.of());
     before.removeAll(reached(cut));
     for (String part : source.zip().parts()) {
-      if (before.contains(key(part))) {
+      if (!unclear && before.contains(key(part))) {
         lost.add(part);
       }
     }
@@ -66,14 +71,24 @@ final class Reach {
   private Set<String> targets(String part) throws IOException {
     Set<String> known = targets.get(part);
     if (known == null) {
-      known = new LinkedHashSet<>();
-      for (Relationships.Target each : source.relationshipsOf(part).all()) {
-        if (source.zip().has(each.part())) {
-          known.add(key(each.part()));
-        }
-      }
+      known = readTargets(part);
       targets.put(part, known);
     }
     return known;
+  }
+
+  private Set<String> readTargets(String part) throws IOException {
+    Set<String> found = new LinkedHashSet<>();
+    try {
+      for (Relationships.Target each : source.relationshipsOf(part).all()) {
+        if (source.zip().has(each.part())) {
+          found.add(key(each.part()));
+        }
+      }
+    } catch (DamageException e) {
+      // A damaged list beside the owner's own parts is no reason to refuse: they stay as they are.
+      unclear = true;
+    }
+    return found;
   }
 }

@@ -42,17 +42,17 @@ public final class DatingReader {
   }
 
   /**
-   * The column's year said again before a mint's letter is no amount: "1943-P", not 1943 pence.
-   * Before a word it may be one: 2000 pesetas of 2000.
+   * The column's year said again among other words is no amount: "1943-P", not 1943 pence. In a
+   * column of denominations it is one: 2000 pesetas of 2000.
    */
   private static void repeated(List<Passage> passages, Dating column) {
     for (Passage passage : passages) {
-      for (int i = 0; i < passage.size() && passage.role().isText(); i++) {
+      boolean words = passage.role().isText() && passage.role() != FieldRole.DENOMINATION;
+      for (int i = 0; i < passage.size() && words; i++) {
         String text = passage.word(i).text();
         boolean again =
             YEAR.matcher(text).matches() && column.years().contains(Integer.parseInt(text));
-        boolean amount = passage.at(i + 1).filter(next -> next.text().length() > 1).isPresent();
-        if (again && !amount && !passage.isTaken(i)) {
+        if (again && !passage.isTaken(i)) {
           passage.take(i, i + 1);
         }
       }
