@@ -26,6 +26,8 @@ import javax.swing.SwingUtilities;
 /** Eyes and hands of a person at the screen: finds parts of the window, presses keys, drags. */
 final class Screen {
   private static final long PATIENCE = 60_000;
+  private static final int ATTEMPTS = 8;
+  private static final int ATTENTION = 100;
 
   private final Robot robot;
 
@@ -82,21 +84,59 @@ final class Screen {
     }
   }
 
-  void press(int... keys) {
+  /** What hands do. */
+  @FunctionalInterface
+  interface Deed {
+    void perform() throws Exception;
+  }
+
+  /**
+   * Does it again until it has worked, as a person does: on a screen without a window manager a key
+   * now and then goes to a window that has just closed.
+   */
+  void repeat(String what, Deed deed, BooleanSupplier so) throws Exception {
+    for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+      if (attempt > 0) {
+        window().toFront();
+        window().requestFocus();
+      }
+      deed.perform();
+      for (int wait = 0; wait < ATTENTION && !ask(so::getAsBoolean); wait++) {
+        Thread.sleep(50);
+      }
+      if (ask(so::getAsBoolean)) {
+        return;
+      }
+    }
+    throw new AssertionError("tried in vain until " + what);
+  }
+
+  void press(int... keys) throws Exception {
     for (int key : keys) {
       robot.keyPress(key);
     }
     for (int at = keys.length - 1; at >= 0; at--) {
       robot.keyRelease(keys[at]);
     }
-    robot.waitForIdle();
+    settle();
   }
 
-  void alt(char letter) {
+  /**
+   * Until the keys and clicks have been heard. The robot's own wait for quiet lasts up to ten
+   * seconds on a screen where something blinks.
+   */
+  private void settle() throws Exception {
+    for (int i = 0; i < 3; i++) {
+      robot.delay(60);
+      SwingUtilities.invokeAndWait(() -> {});
+    }
+  }
+
+  void alt(char letter) throws Exception {
     press(KeyEvent.VK_ALT, KeyEvent.getExtendedKeyCodeForChar(letter));
   }
 
-  void type(String text) {
+  void type(String text) throws Exception {
     for (char each : text.toCharArray()) {
       press(KeyEvent.getExtendedKeyCodeForChar(each));
     }
@@ -107,7 +147,7 @@ final class Screen {
     robot.mouseMove(at.x, at.y);
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    robot.waitForIdle();
+    settle();
   }
 
   void drag(Component from, Component to) throws Exception {
@@ -124,7 +164,7 @@ final class Screen {
     }
     robot.delay(300);
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    robot.waitForIdle();
+    settle();
   }
 
   private static Point middle(Component part) throws Exception {

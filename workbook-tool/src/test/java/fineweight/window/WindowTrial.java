@@ -100,8 +100,7 @@ final class WindowTrial {
     tell(
         "fill after a wrong price",
         Screen.ask(() -> Screen.part(JButton.class, "fill").isEnabled()));
-    screen.press(KeyEvent.VK_BACK_SPACE);
-    screen.type("0.00");
+    price('S', "Silver", "30.00");
     price('P', "Platinum", "1000");
     Screen.until(
         "the melt is shown",
@@ -113,8 +112,7 @@ final class WindowTrial {
     tabThrough();
     names();
     larger();
-    screen.alt('F');
-    Screen.until("it is filled", () -> message().startsWith("Filled"));
+    screen.repeat("it is filled", () -> screen.alt('F'), () -> message().startsWith("Filled"));
     tell("filled", Screen.ask(WindowTrial::message));
     JFrame frame = Screen.window();
     SwingUtilities.invokeLater(
@@ -184,11 +182,16 @@ final class WindowTrial {
   }
 
   private void price(char letter, String field, String typed) throws Exception {
-    screen.alt(letter);
     JTextField wanted = Screen.part(JTextField.class, field);
-    Screen.until(field + " has the focus", () -> Screen.focused() == wanted);
-    screen.type(typed);
-    Screen.until(field + " holds it", () -> wanted.getText().equals(typed));
+    screen.repeat(
+        field + " has the focus", () -> screen.alt(letter), () -> Screen.focused() == wanted);
+    screen.repeat(
+        field + " holds " + typed,
+        () -> {
+          screen.press(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+          screen.type(typed);
+        },
+        () -> wanted.getText().equals(typed));
   }
 
   private static String cells(String table) {
@@ -205,7 +208,8 @@ final class WindowTrial {
 
   /** The tab key goes once round the window. */
   private void tabThrough() throws Exception {
-    screen.alt('G');
+    JTextField first = Screen.part(JTextField.class, "Gold");
+    screen.repeat("Gold has the focus", () -> screen.alt('G'), () -> Screen.focused() == first);
     Set<Component> met = new LinkedHashSet<>();
     while (met.add(Screen.ask(Screen::focused)) && met.size() < 100) {
       screen.press(KeyEvent.VK_TAB);
@@ -241,10 +245,14 @@ final class WindowTrial {
   private void larger() throws Exception {
     JTextField field = Screen.part(JTextField.class, "Gold");
     int height = Screen.ask(field::getHeight);
-    screen.press(KeyEvent.VK_CONTROL, KeyEvent.VK_EQUALS);
-    Screen.until("the text is larger", () -> field.getHeight() > height);
+    screen.repeat(
+        "the text is larger",
+        () -> screen.press(KeyEvent.VK_CONTROL, KeyEvent.VK_EQUALS),
+        () -> field.getHeight() > height);
     tell("larger", Screen.ask(() -> Screen.window().getHeight()));
-    screen.press(KeyEvent.VK_CONTROL, KeyEvent.VK_0);
-    Screen.until("the text is as before", () -> field.getHeight() == height);
+    screen.repeat(
+        "the text is as before",
+        () -> screen.press(KeyEvent.VK_CONTROL, KeyEvent.VK_0),
+        () -> field.getHeight() == height);
   }
 }

@@ -20,7 +20,6 @@ final class Reach {
   private final OpenedPackage source;
   private final Map<String, Set<String>> targets = new HashMap<>();
   private final Map<String, Set<String>> cut = new HashMap<>();
-  private boolean unclear;
 
   Reach(OpenedPackage source) {
     this.source = source;
@@ -35,10 +34,7 @@ final class Reach {
     return part.toLowerCase(Locale.ROOT);
   }
 
-  /**
-   * The parts, as the container spells them, that nothing points to any more; none where what a
-   * part points to cannot be read.
-   */
+  /** The parts, as the container spells them, that nothing points to any more. */
   Set<String> lost() throws IOException {
     Set<String> lost = new LinkedHashSet<>();
     if (cut.isEmpty()) {
@@ -47,7 +43,7 @@ final class Reach {
     Set<String> before = reached(Map.of());
     before.removeAll(reached(cut));
     for (String part : source.zip().parts()) {
-      if (!unclear && before.contains(key(part))) {
+      if (before.contains(key(part))) {
         lost.add(part);
       }
     }
@@ -86,8 +82,8 @@ final class Reach {
         }
       }
     } catch (DamageException e) {
-      // A damaged list beside the owner's own parts is no reason to refuse: they stay as they are.
-      unclear = true;
+      // A damaged list of the owner's leads nowhere, before and after: what is there stays.
+      found.clear();
     }
     return found;
   }
