@@ -10,6 +10,7 @@ import fineweight.terminal.ProgressLine;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.Workbooks;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import java.util.function.Consumer;
 /** Refreshes one file after the other; the fault of one is told in its result. */
 final class FileRun {
   private final Surroundings surroundings;
+  private final Workbooks workbooks;
   private final RefreshWishes wishes;
   private final Manner manner;
 
@@ -28,8 +30,12 @@ final class FileRun {
    */
   record Manner(boolean dryRun, boolean quiet, Optional<Consumer<CellChange>> cells) {}
 
-  FileRun(Surroundings surroundings, RefreshWishes wishes, Manner manner) {
+  /**
+   * @param workbooks opens the files
+   */
+  FileRun(Surroundings surroundings, Workbooks workbooks, RefreshWishes wishes, Manner manner) {
     this.surroundings = surroundings;
+    this.workbooks = workbooks;
     this.wishes = wishes;
     this.manner = manner;
   }
@@ -56,7 +62,7 @@ final class FileRun {
 
   private RefreshReport report(Path file) throws WorkbookRefusal, RefreshRefusal, IOException {
     try (ProgressLine line = new ProgressLine(surroundings.err());
-        Workbook workbook = surroundings.workbooks().open(file)) {
+        Workbook workbook = workbooks.open(file)) {
       Progress progress = manner.quiet() ? Progress.UNSEEN : line;
       if (!manner.dryRun()) {
         return Refresh.run(workbook, wishes, progress);
@@ -68,8 +74,14 @@ final class FileRun {
               manner.cells().get().accept(change);
             }
           };
-      return Refresh.preview(
-          workbook, wishes, cells, manner.cells().isPresent() ? onlyReading(progress) : progress);
+      RefreshReport report =
+          Refresh.preview(
+              workbook,
+              wishes,
+              cells,
+              manner.cells().isPresent() ? onlyReading(progress) : progress);
+      workbook.onlyReadBecause().ifPresent(surroundings.err()::println);
+      return report;
     }
   }
 

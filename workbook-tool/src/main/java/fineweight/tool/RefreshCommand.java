@@ -7,6 +7,7 @@ import fineweight.settings.SettingException;
 import fineweight.spot.SpotPrices;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.Workbooks;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Path;
@@ -74,6 +75,8 @@ final class RefreshCommand implements Callable<Integer> {
 
   @Mixin private ResultOption result;
 
+  @Mixin private PasswordOption password;
+
   RefreshCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
   }
@@ -105,7 +108,10 @@ final class RefreshCommand implements Callable<Integer> {
     List<String> warnings = new ArrayList<>();
     SpotPrices given = prices.prices(surroundings.today(), warnings::add);
     warnings.forEach(surroundings.err()::println);
-    FileRun each = new FileRun(surroundings, wishes(given, files.files().get(0)), manner(many));
+    Workbooks workbooks =
+        dryRun ? surroundings.workbooks().with(password.passwords()) : surroundings.workbooks();
+    FileRun each =
+        new FileRun(surroundings, workbooks, wishes(given, files.files().get(0)), manner(many));
     List<FileResult> results = new ArrayList<>();
     for (Path file : files.files()) {
       results.add(each.run(file, files.inFolders().contains(file)));

@@ -41,7 +41,7 @@ record Surroundings(
         out,
         err,
         Clock.systemDefaultZone(),
-        AnyWorkbook.of(file -> XlsxWorkbook.open(file, save), save),
+        AnyWorkbook.of(XlsxWorkbook.opener(save), save),
         new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())),
         Screen.ofThisProcess());
   }

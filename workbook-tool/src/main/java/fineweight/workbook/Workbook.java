@@ -3,6 +3,7 @@ package fineweight.workbook;
 import java.io.Closeable;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 
@@ -40,11 +41,16 @@ public interface Workbook extends Closeable {
   /** Tables, merged areas and the like that decide where columns may be put. */
   SheetLayout layout(String sheet) throws WorkbookRefusal;
 
+  /** Why no edit of this file can be saved, in one sentence with the remedy; empty if one can. */
+  default Optional<String> onlyReadBecause() {
+    return Optional.empty();
+  }
+
   /**
    * Every cell that the edit would change, stored results of the owner's formulas that depend on it
    * included.
    *
-   * @throws WorkbookRefusal if the edit cannot be made
+   * @throws WorkbookRefusal if the edit cannot be thought of, be the file only read or not
    */
   void preview(WorkbookEdit edit, Consumer<CellChange> changes) throws WorkbookRefusal;
 

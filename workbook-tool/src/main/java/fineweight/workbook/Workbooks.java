@@ -9,4 +9,12 @@ public interface Workbooks {
    *     do not know
    */
   Workbook open(Path file) throws WorkbookRefusal;
+
+  /**
+   * The same, that opens encrypted files too, for reading only. Their content is decrypted in
+   * memory and never stands on the disk.
+   */
+  default Workbooks with(Passwords passwords) {
+    return this;
+  }
 }

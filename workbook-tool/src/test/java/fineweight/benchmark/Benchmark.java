@@ -18,11 +18,14 @@ final class Benchmark {
   private final Path folder;
   private final PrintStream out;
   private final int pairs;
+  private final PackedProgram program;
+  private final List<String> notes = new ArrayList<>();
 
-  Benchmark(Path folder, PrintStream out, int pairs) {
+  Benchmark(Path folder, PrintStream out, int pairs) throws IOException, InterruptedException {
     this.folder = folder;
     this.out = out;
     this.pairs = pairs;
+    program = PackedProgram.in(folder);
   }
 
   void run(List<Integer> sizes, boolean office) throws Exception {
@@ -38,21 +41,22 @@ final class Benchmark {
 
   private void compareAll(int rows, Path source, boolean office) throws Exception {
     int times = rows == 10_000 || rows == 100_000 ? pairs : Math.min(pairs, 2);
-    Way engine = file -> Measurement.of("engine", file, rows, 1, "-Xmx512m");
+    Way engine = file -> Measurement.of(program.quick("-Xmx512m"), "engine", file, rows, 1);
     compare(
         rows,
         "floor",
         source,
         times,
         engine,
-        file -> Measurement.of("floor", file, rows, 1, "-Xmx512m"));
+        file -> Measurement.of(program.plain("-Xmx512m"), "floor", file, rows, 1));
     compare(
         rows,
         "splice alone",
         source,
         times,
         engine,
-        file -> Measurement.of("splice", file, rows, 1, "-Xmx512m"));
+        file -> Measurement.of(program.quick("-Xmx512m"), "splice", file, rows, 1));
+    compareSplice(rows, source, times);
     if (rows <= 100_000) {
       compare(
           rows,
@@ -60,15 +64,41 @@ final class Benchmark {
           source,
           times,
           engine,
-          file -> Measurement.of("poi", file, rows, 1, "-Xmx8g"));
+          file -> Measurement.of(program.plain("-Xmx8g"), "poi", file, rows, 1));
     }
     if (office) {
       compareOffice(rows, source, rows > 100_000 ? 1 : times, engine);
     }
   }
 
+  /** The gate: what the copying alone costs against the floor. */
+  private void compareSplice(int rows, Path source, int times) throws Exception {
+    List<Double> walls = new ArrayList<>();
+    List<Double> cpus = new ArrayList<>();
+    for (int i = 0; i < times; i++) {
+      Measurement splice =
+          Measurement.of(program.quick("-Xmx512m"), "splice", fresh(source), rows, 1);
+      Measurement floor =
+          Measurement.of(program.plain("-Xmx512m"), "floor", fresh(source), rows, 1);
+      walls.add(splice.wall() / floor.wall());
+      cpus.add(splice.cpu() / floor.cpu());
+    }
+    notes.add(
+        String.format(
+            Locale.ROOT,
+            "%,d rows: splice alone %.2f x the floor in wall time, %.2f x in CPU time.",
+            rows,
+            median(walls),
+            median(cpus)));
+  }
+
+  /** What does not fit the table. */
+  void tell() {
+    notes.forEach(note -> out.printf("%n- %s%n", note));
+  }
+
   private void compareOffice(int rows, Path source, int times, Way engine) throws Exception {
-    Office program = Office.onThisMachine();
+    Office office = Office.onThisMachine();
     Path target = Files.createDirectories(folder.resolve("office"));
     Path lookUps =
         InventoryFile.writeWithLookUps(folder.resolve("look-ups-" + rows + ".xlsx"), rows);
@@ -78,14 +108,14 @@ final class Benchmark {
         source,
         times,
         engine,
-        file -> Measurement.watching(() -> program.saveAgain(file, target)));
+        file -> Measurement.watching(() -> office.saveAgain(file, target)));
     compare(
         rows,
         "office, look-ups",
         source,
         times,
         engine,
-        file -> Measurement.watching(() -> program.saveAgain(lookUps, target)));
+        file -> Measurement.watching(() -> office.saveAgain(lookUps, target)));
     Files.delete(lookUps);
   }
 
@@ -154,9 +184,9 @@ final class Benchmark {
         median(ratios));
   }
 
-  private static double warmLap(String kind, Path file, int rows)
+  private double warmLap(String kind, Path file, int rows)
       throws IOException, InterruptedException {
-    List<Double> laps = Measurement.of(kind, file, rows, 12, "-Xmx512m").laps();
+    List<Double> laps = Measurement.of(program.plain("-Xmx512m"), kind, file, rows, 12).laps();
     return median(laps.subList(7, laps.size()));
   }
 
@@ -165,7 +195,8 @@ final class Benchmark {
     Path file = fresh(InventoryFile.write(folder.resolve("memory.xlsx"), rows));
     String answer;
     try {
-      Measurement run = Measurement.of("engine", file, rows, 1, "-Xmx" + megabytes + "m");
+      List<String> java = program.quick("-Xmx" + megabytes + "m");
+      Measurement run = Measurement.of(java, "engine", file, rows, 1);
       answer = String.format(Locale.ROOT, "done in %,.0f ms, peak %d MB", run.wall(), run.peak());
     } catch (IOException e) {
       answer = "not enough: " + e.getMessage().lines().skip(0).findFirst().orElse("");

@@ -33,6 +33,7 @@ class BenchmarkRun {
         new PrintStream(Files.newOutputStream(report), true, StandardCharsets.UTF_8)) {
       Benchmark benchmark = new Benchmark(folder, out, pairs);
       benchmark.run(sizes, office);
+      benchmark.tell();
       if (sizes.contains(10_000)) {
         benchmark.warm(10_000);
       }

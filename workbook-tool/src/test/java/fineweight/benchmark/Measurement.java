@@ -16,22 +16,21 @@ import java.util.concurrent.TimeUnit;
  * @param laps milliseconds of the work alone, in order
  */
 record Measurement(double wall, double cpu, long peak, List<Double> laps) {
-  /** Runs a contender in a process of its own. */
-  static Measurement of(String kind, Path file, int rows, int times, String heap)
+  /**
+   * Runs a contender in a process of its own.
+   *
+   * @param java the program and its options
+   */
+  static Measurement of(List<String> java, String kind, Path file, int rows, int times)
       throws IOException, InterruptedException {
-    String classes =
-        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-    List<String> command =
+    List<String> command = new ArrayList<>(java);
+    command.addAll(
         List.of(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            heap,
-            "-cp",
-            classes,
             "fineweight.benchmark.Contender",
             kind,
             file.toString(),
             String.valueOf(rows),
-            String.valueOf(times));
+            String.valueOf(times)));
     Path output = Files.createTempFile("contender", ".txt");
     long start = System.nanoTime();
     Process process =

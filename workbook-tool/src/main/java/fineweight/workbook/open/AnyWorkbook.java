@@ -1,5 +1,6 @@
 package fineweight.workbook.open;
 
+import fineweight.workbook.Passwords;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.WorkbookRefusal.Kind;
@@ -25,10 +26,15 @@ public final class AnyWorkbook implements Workbooks {
   private final Opener xls;
   private final Opener csv;
 
-  private AnyWorkbook(Opener packages, Opener xls, Opener csv) {
+  private final FileReplacement replacement;
+  private final Passwords passwords;
+
+  private AnyWorkbook(Opener packages, FileReplacement replacement, Passwords passwords) {
     this.packages = packages;
-    this.xls = xls;
-    this.csv = csv;
+    this.replacement = replacement;
+    this.passwords = passwords;
+    xls = file -> XlsWorkbook.open(file, replacement, passwords);
+    csv = file -> CsvWorkbook.open(file, replacement);
   }
 
   /**
@@ -36,10 +42,12 @@ public final class AnyWorkbook implements Workbooks {
    * @param replacement puts saved files in place
    */
   public static AnyWorkbook of(Opener packages, FileReplacement replacement) {
-    return new AnyWorkbook(
-        packages,
-        file -> XlsWorkbook.open(file, replacement),
-        file -> CsvWorkbook.open(file, replacement));
+    return new AnyWorkbook(packages, replacement, Passwords.NONE);
+  }
+
+  @Override
+  public Workbooks with(Passwords known) {
+    return new AnyWorkbook(packages, replacement, known);
   }
 
   @Override
@@ -77,9 +85,22 @@ public final class AnyWorkbook implements Workbooks {
     }
     return switch (content) {
       case PACKAGE -> packages;
+      case ENCRYPTED -> this::encrypted;
       case XLS -> xls;
       default -> csv;
     };
+  }
+
+  private Workbook encrypted(Path file) throws WorkbookRefusal {
+    String password =
+        passwords
+            .of(file)
+            .orElseThrow(() -> new WorkbookRefusal(Kind.PROTECTED, Passwords.missing(file)));
+    try {
+      return packages.openDecrypted(file, EncryptedFile.content(file, password));
+    } catch (IOException e) {
+      throw refusal(Content.CUT_OFF.refusal(), file, Content.CUT_OFF.predicate());
+    }
   }
 
   private static Content probe(Path file) throws WorkbookRefusal {

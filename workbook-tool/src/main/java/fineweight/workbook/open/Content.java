@@ -7,10 +7,7 @@ enum Content {
   PACKAGE,
   XLS,
   TEXT,
-  ENCRYPTED(
-      Kind.PROTECTED,
-      "is encrypted with a password: open it in your office, save a copy without a password and run"
-          + " again on the copy"),
+  ENCRYPTED,
   OLD_XLS(
       Kind.UNSUPPORTED,
       "was written by a version before Excel 97: open it in your office, save it as .xlsx and run"

@@ -14,6 +14,7 @@ import fineweight.workbook.WorkbookRefusal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 
@@ -70,6 +71,11 @@ final class GuardedWorkbook implements Workbook {
   public SheetLayout layout(String sheet) throws WorkbookRefusal {
     requireSheet(sheet);
     return boundary.guard(() -> workbook.layout(sheet));
+  }
+
+  @Override
+  public Optional<String> onlyReadBecause() {
+    return workbook.onlyReadBecause();
   }
 
   @Override

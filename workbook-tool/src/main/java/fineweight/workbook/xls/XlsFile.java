@@ -1,5 +1,6 @@
 package fineweight.workbook.xls;
 
+import fineweight.workbook.Passwords;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.WorkbookRefusal.Kind;
 import fineweight.workbook.save.FileFingerprint;
@@ -9,9 +10,12 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.hssf.record.BOFRecord;
 import org.apache.poi.hssf.record.EOFRecord;
 import org.apache.poi.hssf.record.FilePassRecord;
+import org.apache.poi.hssf.record.crypto.Biff8EncryptionKey;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
@@ -29,22 +33,40 @@ final class XlsFile {
   private final FileFingerprint fingerprint;
   private final byte[] bytes;
 
-  private XlsFile(Path path, FileFingerprint fingerprint, byte[] bytes) {
+  /** Null if it is not encrypted. */
+  private final String password;
+
+  private XlsFile(Path path, FileFingerprint fingerprint, byte[] bytes, String password) {
     this.path = path;
     this.fingerprint = fingerprint;
     this.bytes = bytes;
+    this.password = password;
   }
 
-  static XlsFile read(Path path) throws IOException, WorkbookRefusal {
+  /**
+   * @param passwords asked if it is encrypted
+   */
+  static XlsFile read(Path path, Passwords passwords) throws IOException, WorkbookRefusal {
     if (Files.size(path) > LARGEST) {
       throw new WorkbookRefusal(
           Kind.DAMAGED,
           "%s is larger than 100 MB: split it into smaller workbooks or save it as .xlsx."
               .formatted(path.getFileName()));
     }
-    XlsFile file = new XlsFile(path, FileFingerprint.of(path), Files.readAllBytes(path));
-    file.requireOurKind();
-    return file;
+    XlsFile file = new XlsFile(path, FileFingerprint.of(path), Files.readAllBytes(path), null);
+    if (!file.isEncrypted()) {
+      return file;
+    }
+    String password =
+        passwords
+            .of(path)
+            .orElseThrow(() -> new WorkbookRefusal(Kind.PROTECTED, Passwords.missing(path)));
+    return new XlsFile(path, file.fingerprint, file.bytes, password);
+  }
+
+  /** Why it is only read; empty if it can be written. */
+  Optional<String> onlyReadBecause() {
+    return password == null ? Optional.empty() : Optional.of(Passwords.missing(path));
   }
 
   Path path() {
@@ -56,9 +78,16 @@ final class XlsFile {
   }
 
   /** Reads it anew, with every stream beside the workbook's own. */
-  HSSFWorkbook open() throws IOException {
+  HSSFWorkbook open() throws IOException, WorkbookRefusal {
     POIFSFileSystem container = new POIFSFileSystem(new ByteArrayInputStream(bytes));
-    return new HSSFWorkbook(container.getRoot(), container, true);
+    Biff8EncryptionKey.setCurrentUserPassword(password);
+    try {
+      return new HSSFWorkbook(container.getRoot(), container, true);
+    } catch (EncryptedDocumentException e) {
+      throw Passwords.wrong(path, e);
+    } finally {
+      Biff8EncryptionKey.setCurrentUserPassword(null);
+    }
   }
 
   /** Writes it with another content for the workbook; every other stream keeps its bytes. */
@@ -71,7 +100,8 @@ final class XlsFile {
     }
   }
 
-  private void requireOurKind() throws IOException, WorkbookRefusal {
+  /** Also refuses what is no workbook of this kind. */
+  private boolean isEncrypted() throws IOException, WorkbookRefusal {
     try (POIFSFileSystem container = new POIFSFileSystem(new ByteArrayInputStream(bytes))) {
       DirectoryNode root = container.getRoot();
       if (!root.hasEntryCaseInsensitive(CONTENT)) {
@@ -80,7 +110,9 @@ final class XlsFile {
       }
       try (InputStream stream =
           root.createDocumentInputStream(root.getEntryCaseInsensitive(CONTENT))) {
-        requireReadable(stream.readAllBytes());
+        byte[] content = stream.readAllBytes();
+        requireReadable(content);
+        return globalsHold(content, FilePassRecord.sid);
       }
     }
   }
@@ -94,12 +126,6 @@ final class XlsFile {
           Kind.UNSUPPORTED,
           "was written by a version before Excel 97: open it in your office, save it as .xlsx and"
               + " run again");
-    }
-    if (globalsHold(content, FilePassRecord.sid)) {
-      throw refusal(
-          Kind.PROTECTED,
-          "is encrypted with a password: open it in your office, save a copy without a password and"
-              + " run again on the copy");
     }
   }
 

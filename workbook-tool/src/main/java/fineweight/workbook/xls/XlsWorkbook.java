@@ -6,6 +6,7 @@ import fineweight.workbook.CellPlace;
 import fineweight.workbook.CellValue;
 import fineweight.workbook.FileFormat;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.Passwords;
 import fineweight.workbook.SheetLayout;
 import fineweight.workbook.SheetSummary;
 import fineweight.workbook.Workbook;
@@ -17,6 +18,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -47,8 +49,19 @@ public final class XlsWorkbook implements Workbook {
    *     no sheet
    */
   public static XlsWorkbook open(Path path, FileReplacement replacement) throws WorkbookRefusal {
+    return open(path, replacement, Passwords.NONE);
+  }
+
+  /**
+   * The same, reading an encrypted one too.
+   *
+   * @throws WorkbookRefusal if the file cannot be read, is older than Excel 97, has no sheet, or
+   *     nobody knows its password
+   */
+  public static XlsWorkbook open(Path path, FileReplacement replacement, Passwords passwords)
+      throws WorkbookRefusal {
     try {
-      XlsFile file = XlsFile.read(path);
+      XlsFile file = XlsFile.read(path, passwords);
       HSSFWorkbook workbook = file.open();
       if (workbook.getNumberOfSheets() == 0) {
         workbook.close();
@@ -124,6 +137,11 @@ public final class XlsWorkbook implements Workbook {
   }
 
   @Override
+  public Optional<String> onlyReadBecause() {
+    return file.onlyReadBecause();
+  }
+
+  @Override
   public void preview(WorkbookEdit edit, Consumer<CellChange> changes) throws WorkbookRefusal {
     try (XlsEdit made = XlsEdit.make(edit, file)) {
       made.changes().cells().forEach(changes);
@@ -134,6 +152,9 @@ public final class XlsWorkbook implements Workbook {
 
   @Override
   public SaveResult save(WorkbookEdit edit) throws WorkbookRefusal {
+    if (onlyReadBecause().isPresent()) {
+      throw new WorkbookRefusal(Kind.PROTECTED, onlyReadBecause().get());
+    }
     XlsCopy copy = copy(edit);
     if (copy == null) {
       return new SaveResult(false, 0, null);

@@ -90,7 +90,8 @@ final class EditRun {
     return new SheetRun(
         source.zip(),
         sheet,
-        new SheetPlan(sheet.name(), sheet.entry().part(), sheet.facts(), columns, reading),
+        new SheetPlan(
+            sheet.name(), sheet.entry().part(), sheet.facts(), sheet.map(), columns, reading),
         whether);
   }
 

@@ -7,6 +7,7 @@ import fineweight.workbook.xlsx.part.Relationships;
 import fineweight.workbook.xlsx.part.SharedStrings;
 import fineweight.workbook.xlsx.part.TablePart;
 import fineweight.workbook.xlsx.part.WorkbookPart;
+import fineweight.workbook.xlsx.sheet.CellMap;
 import fineweight.workbook.xlsx.sheet.CellReading;
 import fineweight.workbook.xlsx.sheet.SheetFacts;
 import fineweight.workbook.xlsx.sheet.SheetScan;
@@ -68,7 +69,12 @@ final class OpenedPackage implements Closeable {
   }
 
   static OpenedPackage open(Path file) throws IOException, WorkbookRefusal {
-    return open(file, (zip, sheet) -> null);
+    return open(PackageZip.open(file), (zip, sheet) -> null);
+  }
+
+  /** One in memory. */
+  static OpenedPackage open(byte[] content) throws IOException, WorkbookRefusal {
+    return open(PackageZip.open(content), (zip, sheet) -> null);
   }
 
   /**
@@ -80,7 +86,7 @@ final class OpenedPackage implements Closeable {
   OpenedPackage reopen(Path written, Set<OpenedSheet> compared)
       throws IOException, WorkbookRefusal {
     return open(
-        written,
+        PackageZip.open(written),
         (copy, sheet) -> {
           OpenedSheet before = sheet(sheet.name()).orElse(null);
           if (before == null || !before.entry().part().equals(sheet.part())) {
@@ -88,18 +94,23 @@ final class OpenedPackage implements Closeable {
           }
           if (compared.contains(before)) {
             return new OpenedSheet(
-                sheet, before.facts().withoutFormulas(), SheetFormulas.NONE, before.tables());
+                sheet,
+                before.facts().withoutFormulas(),
+                CellMap.NONE,
+                SheetFormulas.NONE,
+                before.tables());
           }
           boolean same =
               copy.has(sheet.part()) && copy.seal(sheet.part()).equals(zip.seal(sheet.part()));
           return same
-              ? new OpenedSheet(sheet, before.facts(), before.formulas(), before.tables())
+              ? new OpenedSheet(
+                  sheet, before.facts(), before.map(), before.formulas(), before.tables())
               : null;
         });
   }
 
-  private static OpenedPackage open(Path file, Known known) throws IOException, WorkbookRefusal {
-    PackageZip zip = PackageZip.open(file);
+  private static OpenedPackage open(PackageZip zip, Known known)
+      throws IOException, WorkbookRefusal {
     try {
       return new OpenedPackage(zip, known);
     } catch (RuntimeException | Error | IOException | WorkbookRefusal e) {
@@ -166,14 +177,17 @@ final class OpenedPackage implements Closeable {
       throw new DamageException("the part of sheet \"" + sheet.name() + "\" is missing");
     }
     if (!sheet.isTable()) {
-      return new OpenedSheet(sheet, OpenedSheet.NOTHING, SheetFormulas.NONE, List.of());
+      return new OpenedSheet(
+          sheet, OpenedSheet.NOTHING, CellMap.NONE, SheetFormulas.NONE, List.of());
     }
     try (InputStream in = xml(sheet.part())) {
       SheetFormulas formulas = new SheetFormulas();
+      CellMap map = new CellMap();
       SheetFacts facts =
-          SheetScan.scan(sheet.name(), sheet.part(), in, newReading(newStyles()), formulas::see);
+          SheetScan.scan(
+              sheet.name(), sheet.part(), in, newReading(newStyles()), formulas::see, map);
       formulas.finish();
-      return new OpenedSheet(sheet, facts, formulas, tables(sheet, facts));
+      return new OpenedSheet(sheet, facts, map, formulas, tables(sheet, facts));
     }
   }
 

@@ -4,12 +4,14 @@ import fineweight.workbook.Cell;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.FileFormat;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.Passwords;
 import fineweight.workbook.SheetLayout;
 import fineweight.workbook.SheetSummary;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.WorkbookRefusal.Kind;
+import fineweight.workbook.open.Opener;
 import fineweight.workbook.save.FileFingerprint;
 import fineweight.workbook.save.FileReplacement;
 import fineweight.workbook.xlsx.sheet.CellStream;
@@ -18,6 +20,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 
@@ -31,14 +34,43 @@ public final class XlsxWorkbook implements Workbook {
   private final FileFingerprint fingerprint;
   private final OpenedPackage opened;
   private final Boundary boundary;
+  private final boolean encrypted;
 
   private XlsxWorkbook(
-      Path path, FileReplacement replacement, FileFingerprint fingerprint, OpenedPackage opened) {
+      Path path,
+      FileReplacement replacement,
+      FileFingerprint fingerprint,
+      OpenedPackage opened,
+      boolean encrypted) {
     this.path = path;
     this.replacement = replacement;
     this.fingerprint = fingerprint;
     this.opened = opened;
+    this.encrypted = encrypted;
     boundary = new Boundary(path);
+  }
+
+  /** Opens plain files, and decrypted ones for reading. */
+  public static Opener opener(FileReplacement replacement) {
+    return new Opener() {
+      @Override
+      public Workbook open(Path file) throws WorkbookRefusal {
+        return XlsxWorkbook.open(file, replacement);
+      }
+
+      @Override
+      public Workbook openDecrypted(Path file, byte[] content) throws WorkbookRefusal {
+        return new Boundary(file)
+            .run(
+                () ->
+                    new XlsxWorkbook(
+                        file,
+                        replacement,
+                        FileFingerprint.of(file),
+                        OpenedPackage.open(content),
+                        true));
+      }
+    };
   }
 
   /**
@@ -54,7 +86,8 @@ public final class XlsxWorkbook implements Workbook {
         .run(
             () -> {
               FileFingerprint fingerprint = FileFingerprint.of(file);
-              return new XlsxWorkbook(file, replacement, fingerprint, OpenedPackage.open(file));
+              return new XlsxWorkbook(
+                  file, replacement, fingerprint, OpenedPackage.open(file), false);
             });
   }
 
@@ -105,7 +138,8 @@ public final class XlsxWorkbook implements Workbook {
                 opened.newReading(opened.newStyles()),
                 columns,
                 lastRow,
-                Boundary.guarded(rows));
+                Boundary.guarded(rows),
+                wanted.map());
           }
           return null;
         });
@@ -125,7 +159,6 @@ public final class XlsxWorkbook implements Workbook {
   @Override
   public void preview(WorkbookEdit edit, Consumer<CellChange> changes) throws WorkbookRefusal {
     EditRules.check(edit);
-    refuseUnwritable();
     boundary.run(
         () -> {
           new EditRun(opened, edit).preview(Boundary.guarded(changes));
@@ -173,18 +206,30 @@ public final class XlsxWorkbook implements Workbook {
   }
 
   private void refuseUnwritable() throws WorkbookRefusal {
-    if (opened.workbook().isStrict()) {
+    Optional<String> why = onlyReadBecause();
+    if (why.isPresent()) {
       throw new WorkbookRefusal(
-          Kind.UNSUPPORTED,
+          opened.workbook().isStrict() ? Kind.UNSUPPORTED : Kind.PROTECTED, why.get());
+    }
+  }
+
+  @Override
+  public Optional<String> onlyReadBecause() {
+    String name = path.getFileName().toString();
+    if (encrypted) {
+      return Optional.of(Passwords.missing(path));
+    }
+    if (opened.workbook().isStrict()) {
+      return Optional.of(
           "The file %s is a Strict Open XML workbook, which can be read but not written; save it as an ordinary Excel workbook (.xlsx) first."
-              .formatted(path.getFileName()));
+              .formatted(name));
     }
     if (opened.isSigned()) {
-      throw new WorkbookRefusal(
-          Kind.PROTECTED,
+      return Optional.of(
           "The file %s carries a digital signature that any change would break; save an unsigned copy first."
-              .formatted(path.getFileName()));
+              .formatted(name));
     }
+    return Optional.empty();
   }
 
   @Override

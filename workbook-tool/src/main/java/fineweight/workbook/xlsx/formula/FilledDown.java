@@ -7,6 +7,7 @@ package fineweight.workbook.xlsx.formula;
 final class FilledDown {
   private static final int MOST_LETTERS = 3;
   private static final int MOST_DIGITS = 7;
+  private static final char LAST_ASCII = 0x7F;
 
   private final String above;
   private final String below;
@@ -60,53 +61,60 @@ final class FilledDown {
   }
 
   private boolean sameWord() {
-    String one = word(above, first);
-    String other = word(below, second);
-    first += one.length();
-    second += other.length();
+    int one = first;
+    int other = second;
+    first = wordEnd(above, one);
+    second = wordEnd(below, other);
+    boolean equal = above.regionMatches(one, below, other, Math.max(first - one, second - other));
     if (namesSheets(above, first) || namesSheets(below, second)) {
-      return one.equals(other);
+      return equal;
     }
     if (next(above, first) == '(' && next(below, second) == '(') {
-      return one.equals(other);
+      return equal;
     }
-    if (one.equals(other)) {
-      return relativeRow(one) < 0 && !(isNumber(one) && standsInRange(one));
+    int digits = relativeRow(above, one, first);
+    if (equal) {
+      return digits < 0 && !(isNumber(one) && standsInRange(one));
     }
-    int digits = relativeRow(one);
     return digits >= 0
-        && digits == relativeRow(other)
-        && one.regionMatches(0, other, 0, digits)
-        && number(other, digits) - number(one, digits) == distance;
+        && digits == relativeRow(below, other, second)
+        && above.regionMatches(one, below, other, digits)
+        && number(below, other + digits, second) - number(above, one + digits, first) == distance;
   }
 
-  /** Where the row number begins in a cell's name whose row is relative; -1 for all else. */
-  private static int relativeRow(String word) {
-    int letters = word.startsWith("$") ? 1 : 0;
+  /**
+   * How many letters stand before the row number in a cell's name whose row is relative; -1 for all
+   * else.
+   */
+  private static int relativeRow(String text, int start, int end) {
+    int letters = next(text, start) == '$' ? start + 1 : start;
     int at = letters;
-    while (at < word.length() && isLetter(word.charAt(at))) {
+    while (at < end && isLetter(text.charAt(at))) {
       at++;
     }
     boolean column = at > letters && at - letters <= MOST_LETTERS;
-    boolean row = at < word.length() && word.length() - at <= MOST_DIGITS;
-    for (int i = at; i < word.length(); i++) {
-      row &= word.charAt(i) >= '0' && word.charAt(i) <= '9';
+    boolean row = at < end && end - at <= MOST_DIGITS;
+    for (int i = at; i < end && row; i++) {
+      row = isDigit(text.charAt(i));
     }
-    return column && row ? at : -1;
+    return column && row ? at - start : -1;
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
   }
 
   private static boolean isLetter(char c) {
     return c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z';
   }
 
-  private static int number(String word, int digits) {
-    return Integer.parseInt(word, digits, word.length(), 10);
+  private static int number(String text, int start, int end) {
+    return Integer.parseInt(text, start, end, 10);
   }
 
   /** Whole rows, {@code 5:7}. */
-  private boolean standsInRange(String one) {
-    int before = first - one.length() - 1;
-    return next(above, first) == ':' || before >= 0 && above.charAt(before) == ':';
+  private boolean standsInRange(int start) {
+    return next(above, first) == ':' || start > 0 && above.charAt(start - 1) == ':';
   }
 
   /** Whether the word is a sheet's name, or the first of two: {@code Lot5!A1, Lot5:Lot9!A1}. */
@@ -114,32 +122,38 @@ final class FilledDown {
     if (next(text, at) == '!') {
       return true;
     }
-    return next(text, at) == ':' && next(text, at + 1 + word(text, at + 1).length()) == '!';
+    return next(text, at) == ':' && next(text, wordEnd(text, at + 1)) == '!';
   }
 
-  private static boolean isNumber(String word) {
-    return word.chars().allMatch(c -> c == '$' || c >= '0' && c <= '9');
+  private boolean isNumber(int start) {
+    for (int i = start; i < first; i++) {
+      if (above.charAt(i) != '$' && !isDigit(above.charAt(i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static char next(String text, int at) {
     return at < text.length() ? text.charAt(at) : 0;
   }
 
-  private static String word(String text, int from) {
+  private static int wordEnd(String text, int from) {
     int end = from;
     while (end < text.length() && inWord(text.charAt(end))) {
       end++;
     }
-    return text.substring(from, end);
+    return end;
   }
 
   static boolean inWord(char c) {
-    return Character.isLetterOrDigit(c)
+    return isLetter(c)
+        || isDigit(c)
         || c == '_'
         || c == '.'
         || c == '$'
         || c == '\\'
         || c == '?'
-        || Character.isSurrogate(c);
+        || c > LAST_ASCII && (Character.isLetterOrDigit(c) || Character.isSurrogate(c));
   }
 }

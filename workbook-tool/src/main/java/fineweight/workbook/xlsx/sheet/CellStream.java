@@ -44,10 +44,15 @@ public final class CellStream implements SheetVisitor {
       CellReading reading,
       IntPredicate columns,
       int lastRow,
-      Consumer<List<Cell>> rows)
+      Consumer<List<Cell>> rows,
+      CellMap map)
       throws IOException, WorkbookRefusal {
     SheetWalk.walk(
-        sheet, part, PlainUtf8.of(raw), new CellStream(sheet, reading, columns, lastRow, rows));
+        sheet,
+        part,
+        PlainUtf8.of(raw),
+        new CellStream(sheet, reading, columns, lastRow, rows),
+        map);
   }
 
   @Override

@@ -17,7 +17,15 @@ public final class CellWriter {
   private static final int LONGEST_PLAIN = 40;
 
   private final String sheet;
-  private final String prefix;
+  private final String open;
+  private final String valueOpen;
+  private final String valueEnd;
+  private final String formulaOpen;
+  private final String formulaEnd;
+  private final String inlineOpen;
+  private final String inlineOpenKept;
+  private final String inlineEnd;
+  private final String end;
   private final StringBuilder xml = new StringBuilder(256);
   private final List<String> letters = new ArrayList<>();
 
@@ -26,7 +34,17 @@ public final class CellWriter {
    */
   public CellWriter(String sheet, String prefix) {
     this.sheet = sheet;
-    this.prefix = prefix.isEmpty() ? "" : prefix + ":";
+    String name = prefix.isEmpty() ? "" : prefix + ":";
+    open = "<" + name + "c r=\"";
+    end = "</" + name + "c>";
+    valueOpen = "<" + name + "v>";
+    valueEnd = "</" + name + "v>";
+    formulaOpen = "<" + name + "f>";
+    formulaEnd = "</" + name + "f>";
+    String text = " t=\"inlineStr\"><" + name + "is><" + name + "t";
+    inlineOpen = text + ">";
+    inlineOpenKept = text + " xml:space=\"preserve\">";
+    inlineEnd = "</" + name + "t></" + name + "is>";
   }
 
   /**
@@ -34,14 +52,12 @@ public final class CellWriter {
    */
   public String cell(int row, int column, int style, CellContent content) throws WorkbookRefusal {
     xml.setLength(0);
-    xml.append('<').append(prefix).append("c r=\"");
-    xml.append(letters(column)).append(row + 1).append('"');
+    xml.append(open).append(letters(column)).append(row + 1).append('"');
     if (style != 0) {
       xml.append(" s=\"").append(style).append('"');
     }
     if (content instanceof CellContent.Number number) {
-      xml.append('>');
-      element("v", plain(number.value()));
+      xml.append('>').append(valueOpen).append(plain(number.value())).append(valueEnd);
     } else if (content instanceof CellContent.Text text) {
       inline(checked(text.value(), row, column));
     } else if (content instanceof CellContent.Formula formula) {
@@ -49,7 +65,7 @@ public final class CellWriter {
     } else {
       return xml.append("/>").toString();
     }
-    return xml.append("</").append(prefix).append("c>").toString();
+    return xml.append(end).toString();
   }
 
   private String letters(int column) {
@@ -70,29 +86,27 @@ public final class CellWriter {
   }
 
   private void inline(String text) {
-    xml.append(" t=\"inlineStr\"><").append(prefix).append("is><").append(prefix).append('t');
-    if (!text.equals(text.strip()) || text.indexOf('\n') >= 0 || text.indexOf('\t') >= 0) {
-      xml.append(" xml:space=\"preserve\"");
+    if (XmlText.isPlain(text)) {
+      boolean outerBlanks = text.startsWith(" ") || text.endsWith(" ");
+      xml.append(outerBlanks ? inlineOpenKept : inlineOpen).append(text).append(inlineEnd);
+      return;
     }
-    xml.append('>').append(XmlText.content(XmlText.escapeCell(text)));
-    xml.append("</").append(prefix).append("t></").append(prefix).append("is>");
+    boolean kept = !text.equals(text.strip()) || text.indexOf('\n') >= 0 || text.indexOf('\t') >= 0;
+    xml.append(kept ? inlineOpenKept : inlineOpen);
+    xml.append(XmlText.content(XmlText.escapeCell(text))).append(inlineEnd);
   }
 
   private void formula(CellContent.Formula formula, int row, int column) throws WorkbookRefusal {
     boolean asText = formula.result() == null && formula.text() != null;
     xml.append(asText ? " t=\"str\">" : ">");
-    element("f", XmlText.content(checked(formula.formula(), row, column)));
+    xml.append(formulaOpen).append(XmlText.content(checked(formula.formula(), row, column)));
+    xml.append(formulaEnd);
     if (formula.result() != null) {
-      element("v", plain(formula.result()));
+      xml.append(valueOpen).append(plain(formula.result())).append(valueEnd);
     } else if (asText) {
       String text = checked(formula.text(), row, column);
-      element("v", XmlText.content(XmlText.escapeCell(text)));
+      xml.append(valueOpen).append(XmlText.content(XmlText.escapeCell(text))).append(valueEnd);
     }
-  }
-
-  private void element(String name, String content) {
-    xml.append('<').append(prefix).append(name).append('>').append(content);
-    xml.append("</").append(prefix).append(name).append('>');
   }
 
   /** All digits, without exponent unless the number is far too long. */

@@ -41,6 +41,17 @@ public final class CellXml {
     secondInput = null;
   }
 
+  /** An attribute of its formula; of others than these nothing is ours. */
+  void formulaAttribute(String name, String text) {
+    switch (name) {
+      case "ref" -> formulaArea = text;
+      case "r1" -> firstInput = text;
+      case "r2" -> secondInput = text;
+      case "t" -> formulaKind = text;
+      default -> {}
+    }
+  }
+
   public int row() {
     return row;
   }

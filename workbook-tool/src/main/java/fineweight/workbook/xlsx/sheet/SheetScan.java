@@ -17,6 +17,7 @@ public final class SheetScan implements SheetVisitor {
   private final String sheet;
   private final CellReading reading;
   private final Consumer<CellXml> formulaCells;
+  private final CellMap map;
   private final List<Area> merged = new ArrayList<>();
   private final List<String> tables = new ArrayList<>();
   private int lastRow = -1;
@@ -25,23 +26,27 @@ public final class SheetScan implements SheetVisitor {
   private boolean grouped;
   private boolean isProtected;
 
-  private SheetScan(String sheet, CellReading reading, Consumer<CellXml> formulaCells) {
+  private SheetScan(
+      String sheet, CellReading reading, Consumer<CellXml> formulaCells, CellMap map) {
     this.sheet = sheet;
     this.reading = reading;
     this.formulaCells = formulaCells;
+    this.map = map;
   }
 
   /**
    * @param formulaCells is shown each cell with a formula; it may keep it until the next one only
+   * @param map a new one, to be filled
    */
   public static SheetFacts scan(
       String sheet,
       String part,
       InputStream raw,
       CellReading reading,
-      Consumer<CellXml> formulaCells)
+      Consumer<CellXml> formulaCells,
+      CellMap map)
       throws IOException, WorkbookRefusal {
-    SheetScan scan = new SheetScan(sheet, reading, formulaCells);
+    SheetScan scan = new SheetScan(sheet, reading, formulaCells, map);
     SheetWalk.walk(sheet, part, PlainUtf8.of(raw), scan);
     return new SheetFacts(
         scan.lastRow,
@@ -91,8 +96,29 @@ public final class SheetScan implements SheetVisitor {
   }
 
   @Override
+  public void rowsBegin(XmlCursor at, boolean empty) {
+    map.begin(at.end());
+  }
+
+  @Override
+  public void row(RowTag row) {
+    map.row(row);
+  }
+
+  @Override
+  public void rowEnd(long start, long end) {
+    map.rowEnd(start, end);
+  }
+
+  @Override
+  public void rowsEnd(long start, long end) {
+    map.end(start);
+  }
+
+  @Override
   public void cell(CellXml cell) {
     reading.check(sheet, cell);
+    map.cell(cell);
     if (cell.formula) {
       formulas++;
       grouped |= !cell.formulaKind.equals("normal");

@@ -41,6 +41,11 @@ public interface SheetVisitor {
     return false;
   }
 
+  /** Whether the places of values matter. */
+  default boolean placesValues() {
+    return false;
+  }
+
   /** The cell may be kept only until the next call. */
   default void cell(CellXml cell) throws IOException, WorkbookRefusal {}
 

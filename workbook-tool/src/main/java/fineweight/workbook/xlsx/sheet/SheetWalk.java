@@ -3,11 +3,11 @@ package fineweight.workbook.xlsx.sheet;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.part.CellRef;
-import fineweight.workbook.xlsx.part.SharedStrings;
 import fineweight.workbook.xlsx.xml.DamageException;
 import fineweight.workbook.xlsx.xml.XmlCursor;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import org.codehaus.stax2.XMLStreamReader2;
 
 /**
@@ -16,38 +16,67 @@ import org.codehaus.stax2.XMLStreamReader2;
  */
 public final class SheetWalk {
   private final String sheet;
+  private final String part;
   private final XmlCursor cursor;
   private final SheetVisitor visitor;
+
+  /** Null if there is no map to go by. */
+  private final Mapped mapped;
+
   private final CellXml cell = new CellXml();
   private String namespace;
   private int lastRow = -1;
   private int lastColumn;
   private boolean seenRows;
+  private long rootStart;
+  private long rootEnd;
   private String rowReference;
   private String rowFormat;
   private String rowFormatted;
 
-  private SheetWalk(String sheet, XmlCursor cursor, SheetVisitor visitor) {
+  private SheetWalk(
+      String sheet, String part, XmlCursor cursor, SheetVisitor visitor, Mapped mapped) {
     this.sheet = sheet;
+    this.part = part;
     this.cursor = cursor;
     this.visitor = visitor;
+    this.mapped = mapped;
   }
+
+  /** A map and the bytes that it is of. */
+  private record Mapped(CellMap map, InputStream bytes, GapStream gap) {}
 
   /**
    * @param utf8 the part's bytes
    */
   public static void walk(String sheet, String part, InputStream utf8, SheetVisitor visitor)
       throws IOException, WorkbookRefusal {
-    try (XmlCursor cursor = new XmlCursor(utf8, part)) {
+    walk(sheet, part, utf8, visitor, CellMap.NONE);
+  }
+
+  /**
+   * The same by a map of the same bytes, where there is one. Of the cells that the visitor does not
+   * want no more is told than place and format.
+   *
+   * @param utf8 the part's bytes
+   */
+  public static void walk(
+      String sheet, String part, InputStream utf8, SheetVisitor visitor, CellMap map)
+      throws IOException, WorkbookRefusal {
+    boolean goes = map.isComplete();
+    Mapped mapped = goes ? new Mapped(map, utf8, new GapStream(utf8, map.rowsFrom())) : null;
+    try (XmlCursor cursor = new XmlCursor(goes ? mapped.gap() : utf8, part)) {
       if (!cursor.nextChild() || !cursor.name().equals("worksheet")) {
         throw new DamageException("part " + part + " is not a worksheet");
       }
-      new SheetWalk(sheet, cursor, visitor).worksheet();
+      new SheetWalk(sheet, part, cursor, visitor, mapped).worksheet();
     }
   }
 
   private void worksheet() throws IOException, WorkbookRefusal {
     namespace = cursor.namespace();
+    rootStart = cursor.start();
+    rootEnd = cursor.end();
     while (cursor.nextChild()) {
       if (is("sheetData")) {
         rows();
@@ -86,17 +115,34 @@ public final class SheetWalk {
     boolean empty = cursor.isEmptyElement();
     long end = cursor.end();
     visitor.rowsBegin(cursor, empty);
-    while (cursor.nextChild()) {
+    if (mapped != null) {
+      mappedRows(end);
+    }
+    while (!visitor.done() && cursor.nextChild()) {
       if (is("row")) {
         row();
       } else {
         cursor.skip();
       }
-      if (visitor.done()) {
-        return;
-      }
     }
-    visitor.rowsEnd(empty ? end : cursor.start(), empty ? end : cursor.end());
+    if (!visitor.done()) {
+      visitor.rowsEnd(empty ? end : cursor.start(), empty ? end : cursor.end());
+    }
+  }
+
+  private void mappedRows(long tagEnd) throws IOException, WorkbookRefusal {
+    byte[] before = mapped.gap().before();
+    if (tagEnd != before.length) {
+      throw new DamageException("part " + part + " changed while it was read");
+    }
+    int tag = (int) cursor.start();
+    ByteBuffer outer = ByteBuffer.allocate((int) (rootEnd - rootStart) + before.length - tag);
+    outer.put(before, (int) rootStart, (int) (rootEnd - rootStart));
+    outer.put(before, tag, before.length - tag);
+    CellMap map = mapped.map();
+    new MappedRows(sheet, part, mapped.bytes(), map, visitor, outer.array()).walk();
+    mapped.gap().pass();
+    cursor.passOver(map.rowsTo() - map.rowsFrom());
   }
 
   private void row() throws IOException, WorkbookRefusal {
@@ -189,7 +235,7 @@ public final class SheetWalk {
     cell.tagEnd = cursor.end();
     cell.empty = cursor.isEmptyElement();
     if (visitor.wants(cell.column)) {
-      content();
+      CellElements.read(sheet, cursor, cell, visitor);
     } else {
       cursor.skip();
     }
@@ -202,11 +248,24 @@ public final class SheetWalk {
     for (int i = 0; i < reader.getAttributeCount(); i++) {
       switch (plainName(reader, i)) {
         case "r" -> place(reader.getAttributeValue(i));
-        case "s" -> cell.style = number(reader.getAttributeValue(i));
+        case "s" -> cell.style = style(reader.getAttributeValue(i));
         case "t" -> cell.type = reader.getAttributeValue(i);
         default -> {}
       }
     }
+  }
+
+  /** Most have one or two digits. */
+  private int style(String text) {
+    int number = 0;
+    for (int i = 0; i < text.length(); i++) {
+      int digit = text.charAt(i) - '0';
+      if (digit < 0 || digit > 9 || i > 6) {
+        return number(text);
+      }
+      number = number * 10 + digit;
+    }
+    return text.isEmpty() ? number(text) : number;
   }
 
   /** An attribute's name; of one in a namespace nothing is ours. */
@@ -225,60 +284,5 @@ public final class SheetWalk {
     }
     cell.referenced = true;
     cell.column = CellRef.column(place);
-  }
-
-  private void content() {
-    boolean reads = visitor.reads(cell);
-    while (cursor.nextChild()) {
-      switch (cursor.name()) {
-        case "v" -> value(reads);
-        case "f" -> formula(reads);
-        case "is" -> cell.inline = reads ? SharedStrings.richText(cursor) : skipped();
-        default -> cursor.skip();
-      }
-    }
-  }
-
-  private String skipped() {
-    cursor.skip();
-    return null;
-  }
-
-  private void value(boolean reads) {
-    cell.valueStart = cursor.start();
-    cell.valueEnd = cursor.end();
-    boolean empty = cursor.isEmptyElement();
-    if (reads) {
-      cell.value = cursor.text();
-    } else {
-      cell.valued = cursor.skipText();
-    }
-    cell.valueEnd = empty ? cell.valueEnd : cursor.end();
-  }
-
-  private void formula(boolean reads) {
-    cell.formula = true;
-    XMLStreamReader2 reader = cursor.attributes();
-    for (int i = 0; i < reader.getAttributeCount(); i++) {
-      if (reader.getAttributePrefix(i).isEmpty()) {
-        formulaAttribute(reader.getAttributeLocalName(i), reader.getAttributeValue(i));
-      }
-    }
-    if (reads || cell.shared >= 0 || visitor.readsFormulas()) {
-      cell.formulaText = cursor.text();
-    } else {
-      cursor.skip();
-    }
-  }
-
-  private void formulaAttribute(String name, String value) {
-    switch (name) {
-      case "ref" -> cell.formulaArea = value;
-      case "r1" -> cell.firstInput = value;
-      case "r2" -> cell.secondInput = value;
-      case "si" -> cell.shared = number(value);
-      case "t" -> cell.formulaKind = value;
-      default -> {}
-    }
   }
 }

@@ -1,11 +1,15 @@
 package fineweight.workbook.xlsx.splice;
 
+import fineweight.workbook.CellLook;
 import fineweight.workbook.xlsx.style.Styles;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Finds the format of a new cell: its column's or row's own, else the left neighbour's look. */
 final class CellLooks {
   private final Styles styles;
   private final ColumnWidths widths;
+  private final List<Found> found = new ArrayList<>();
   private int rowStyle;
   private int neighbour;
 
@@ -35,8 +39,18 @@ final class CellLooks {
     if (wish.look() == null) {
       return neighbour >= 0 ? neighbour : Math.max(0, own);
     }
-    return own > 0
-        ? styles.derive(own, wish.look(), true)
-        : styles.derive(Math.max(0, neighbour), wish.look(), false);
+    int model = own > 0 ? own : Math.max(0, neighbour);
+    Found last = column < found.size() ? found.get(column) : null;
+    if (last == null || last.look != wish.look() || last.model != model || last.own != own > 0) {
+      last = new Found(wish.look(), model, own > 0, styles.derive(model, wish.look(), own > 0));
+      while (found.size() <= column) {
+        found.add(null);
+      }
+      found.set(column, last);
+    }
+    return last.style;
   }
+
+  /** What was found last for a column: most rows are like the one above. */
+  private record Found(CellLook look, int model, boolean own, int style) {}
 }

@@ -31,9 +31,7 @@ final class RowSplice {
   private final Wish[] wishes;
   private final BitSet ours = new BitSet();
 
-  /** Whether cells beside our columns matter for what stands in them. */
   private final boolean seesAll;
-
   private final List<long[]> leavings = new ArrayList<>();
   private String prefix = "";
   private CellWriter writer;
@@ -94,6 +92,11 @@ final class RowSplice {
 
   boolean touched() {
     return outcome.touched;
+  }
+
+  /** Whether cells beside our columns matter for what stands in them. */
+  boolean seesAll() {
+    return seesAll;
   }
 
   boolean wants(int column) {
@@ -286,6 +289,9 @@ final class RowSplice {
 
   /** Drops what was taken out, now that it is clear that the row stays. */
   private void leave() throws IOException {
+    if (leavings.isEmpty()) {
+      return;
+    }
     for (long[] piece : leavings) {
       cutting.copyToTag(piece[0]);
       cutting.dropTo(piece[1]);

@@ -2,6 +2,7 @@ package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.CellChange;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.xlsx.sheet.CellMap;
 import fineweight.workbook.xlsx.sheet.CellReading;
 import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.sheet.SheetFacts;
@@ -18,10 +19,16 @@ import java.util.function.Consumer;
  * What shall happen to one sheet.
  *
  * @param targets ascending by column
+ * @param map of the sheet as it is
  * @param reading knows the formats and texts; new formats are added to its styles
  */
 public record SheetPlan(
-    String sheet, String part, SheetFacts facts, List<ColumnTarget> targets, CellReading reading) {
+    String sheet,
+    String part,
+    SheetFacts facts,
+    CellMap map,
+    List<ColumnTarget> targets,
+    CellReading reading) {
   public SheetPlan {
     targets = targets.stream().sorted(Comparator.comparingInt(ColumnTarget::column)).toList();
   }
@@ -36,7 +43,7 @@ public record SheetPlan(
     Outcome outcome = new Outcome(true);
     Cutting cutting = new Cutting(cut, OutputStream.nullOutputStream(), false);
     RowSplice rows = new RowSplice(this, cutting, new CellSet(), null, outcome);
-    SheetWalk.walk(sheet, part, cut, new SheetSplice(rows, cutting, Frame.UNCHANGED, whether));
+    walk(cut, rows, new SheetSplice(rows, cutting, Frame.UNCHANGED, whether));
     outcome.partial = whether && outcome.touched;
     if (!outcome.partial) {
       rows.finish();
@@ -63,9 +70,15 @@ public record SheetPlan(
     Outcome outcome = new Outcome(false);
     Cutting cutting = new Cutting(cut, out, true);
     RowSplice rows = new RowSplice(this, cutting, dropped, changes, outcome);
-    SheetWalk.walk(sheet, part, cut, new SheetSplice(rows, cutting, frame, false));
+    walk(cut, rows, new SheetSplice(rows, cutting, frame, false));
     rows.finish();
     cut.copyRest(out);
     return outcome;
+  }
+
+  /** The map tells too little of cells that are not ours where these matter. */
+  private void walk(CutStream cut, RowSplice rows, SheetSplice splice)
+      throws IOException, WorkbookRefusal {
+    SheetWalk.walk(sheet, part, cut, splice, rows.seesAll() ? CellMap.NONE : map);
   }
 }

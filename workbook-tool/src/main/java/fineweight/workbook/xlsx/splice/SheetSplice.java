@@ -118,6 +118,11 @@ final class SheetSplice implements SheetVisitor {
   }
 
   @Override
+  public boolean placesValues() {
+    return rows.seesAll();
+  }
+
+  @Override
   public boolean done() {
     return stopsAtChange && rows.touched();
   }

@@ -27,6 +27,7 @@ public final class XmlCursor implements Closeable {
   private final XMLStreamReader2 reader;
   private final String part;
   private int depth;
+  private long passedOver;
 
   public XmlCursor(InputStream utf8, String part) {
     this.part = part;
@@ -196,15 +197,20 @@ public final class XmlCursor implements Closeable {
     }
   }
 
+  /** So many bytes of the part, which come next, are not given to this cursor. */
+  public void passOver(long bytes) {
+    passedOver += bytes;
+  }
+
   /** Where the tag that we are at begins. */
   public long start() {
-    return reader.getLocationInfo().getStartingByteOffset();
+    return passedOver + reader.getLocationInfo().getStartingByteOffset();
   }
 
   /** Behind the tag that we are at. */
   public long end() {
     try {
-      return reader.getLocationInfo().getEndingByteOffset();
+      return passedOver + reader.getLocationInfo().getEndingByteOffset();
     } catch (XMLStreamException e) {
       throw notXml(e);
     }

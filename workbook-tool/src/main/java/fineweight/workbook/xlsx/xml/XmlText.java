@@ -1,5 +1,6 @@
 package fineweight.workbook.xlsx.xml;
 
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -7,7 +8,21 @@ import java.util.regex.Pattern;
 public final class XmlText {
   private static final Pattern ESCAPE = Pattern.compile("_x([0-9A-Fa-f]{4})_");
 
+  private static final Map<String, String> NAMED =
+      Map.of("amp", "&", "lt", "<", "gt", ">", "quot", "\"", "apos", "'");
+
   private XmlText() {}
+
+  /** Whether a cell may hold the text as it is: printable ASCII without marks of XML or escapes. */
+  public static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c > '~' || c == '&' || c == '<' || c == '>' || c == '_') {
+        return false;
+      }
+    }
+    return true;
+  }
 
   /** For element content. Carriage returns stay apart from line feeds. */
   public static String content(String text) {
@@ -36,6 +51,26 @@ public final class XmlText {
       case '\r' -> "&#13;";
       default -> null;
     };
+  }
+
+  /**
+   * The text that was meant by one with references to the five signs that XML names.
+   *
+   * @return null if it refers to anything else
+   */
+  public static String withoutReferences(String xml) {
+    StringBuilder out = new StringBuilder(xml.length());
+    int from = 0;
+    for (int at = xml.indexOf('&'); at >= 0; at = xml.indexOf('&', from)) {
+      int end = xml.indexOf(';', at);
+      String sign = end < 0 ? null : NAMED.get(xml.substring(at + 1, end));
+      if (sign == null) {
+        return null;
+      }
+      out.append(xml, from, at).append(sign);
+      from = end + 1;
+    }
+    return out.append(xml, from, xml.length()).toString();
   }
 
   /** For a value between double quotes. */

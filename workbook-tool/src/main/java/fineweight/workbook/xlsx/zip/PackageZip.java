@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -32,14 +33,23 @@ public final class PackageZip implements Closeable {
     try (InputStream in = Files.newInputStream(file)) {
       checkStart(in.readNBytes(4));
     }
-    ZipFile zip = openZip(file);
+    return of(openZip(ZipFile.builder().setPath(file)), Files.size(file));
+  }
+
+  /** A container in memory. */
+  public static PackageZip open(byte[] content) throws IOException {
+    checkStart(Arrays.copyOf(content, Math.min(4, content.length)));
+    return of(openZip(ZipFile.builder().setByteArray(content)), content.length);
+  }
+
+  private static PackageZip of(ZipFile zip, long size) throws IOException {
     try {
       List<ZipArchiveEntry> entries = new ArrayList<>(Collections.list(zip.getEntries()));
       // The library's own order trusts the number of the disk, which may be anything.
       entries.sort(Comparator.comparingLong(ZipArchiveEntry::getLocalHeaderOffset));
-      EntryRules.check(entries, Files.size(file));
+      EntryRules.check(entries, size);
       return new PackageZip(zip, entries);
-    } catch (RuntimeException | IOException e) {
+    } catch (RuntimeException e) {
       zip.close();
       throw e;
     }
@@ -54,9 +64,9 @@ public final class PackageZip implements Closeable {
     }
   }
 
-  private static ZipFile openZip(Path file) throws IOException {
+  private static ZipFile openZip(ZipFile.Builder builder) throws IOException {
     try {
-      return ZipFile.builder().setPath(file).setIgnoreLocalFileHeader(false).get();
+      return builder.setIgnoreLocalFileHeader(false).get();
     } catch (IOException e) {
       throw new DamageException("its container is damaged or cut off", e);
     }

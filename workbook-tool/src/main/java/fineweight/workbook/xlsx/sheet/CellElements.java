@@ -1,0 +1,104 @@
+package fineweight.workbook.xlsx.sheet;
+
+import fineweight.workbook.xlsx.part.SharedStrings;
+import fineweight.workbook.xlsx.xml.DamageException;
+import fineweight.workbook.xlsx.xml.XmlCursor;
+import org.codehaus.stax2.XMLStreamReader2;
+
+/** Reads the elements inside a cell: formula, value, text. */
+final class CellElements {
+  private final String sheet;
+  private final XmlCursor cursor;
+  private final CellXml cell;
+  private final boolean reads;
+  private final boolean readsFormulas;
+  private final boolean places;
+
+  private CellElements(String sheet, XmlCursor cursor, CellXml cell, SheetVisitor visitor) {
+    this.sheet = sheet;
+    this.cursor = cursor;
+    this.cell = cell;
+    reads = visitor.reads(cell);
+    readsFormulas = visitor.readsFormulas();
+    places = visitor.placesValues();
+  }
+
+  /** From the cell's start tag to its end tag. */
+  static void read(String sheet, XmlCursor cursor, CellXml cell, SheetVisitor visitor) {
+    new CellElements(sheet, cursor, cell, visitor).read();
+  }
+
+  private void read() {
+    while (cursor.nextChild()) {
+      switch (cursor.name()) {
+        case "v" -> value();
+        case "f" -> formula();
+        case "is" -> inline();
+        default -> cursor.skip();
+      }
+    }
+  }
+
+  private void inline() {
+    if (reads) {
+      cell.inline = SharedStrings.richText(cursor);
+    } else {
+      cursor.skip();
+      cell.inline = null;
+    }
+  }
+
+  private void value() {
+    if (!places) {
+      valueText();
+      return;
+    }
+    cell.valueStart = cursor.start();
+    cell.valueEnd = cursor.end();
+    boolean empty = cursor.isEmptyElement();
+    valueText();
+    cell.valueEnd = empty ? cell.valueEnd : cursor.end();
+  }
+
+  private void valueText() {
+    if (reads) {
+      cell.value = cursor.text();
+    } else {
+      cell.valued = cursor.skipText();
+    }
+  }
+
+  private void formula() {
+    cell.formula = true;
+    XMLStreamReader2 reader = cursor.attributes();
+    for (int i = 0; i < reader.getAttributeCount(); i++) {
+      if (reader.getAttributePrefix(i).isEmpty()) {
+        attribute(reader.getAttributeLocalName(i), reader.getAttributeValue(i));
+      }
+    }
+    if (reads || cell.shared >= 0 || readsFormulas) {
+      cell.formulaText = cursor.text();
+    } else {
+      cursor.skip();
+    }
+  }
+
+  private void attribute(String name, String value) {
+    if (name.equals("si")) {
+      cell.shared = number(value);
+    } else {
+      cell.formulaAttribute(name, value);
+    }
+  }
+
+  private int number(String text) {
+    try {
+      return Integer.parseInt(text.strip());
+    } catch (NumberFormatException e) {
+      throw new DamageException(
+          "sheet \"%s\" has \"%s\" near row %d where a number must be"
+              .formatted(sheet, text, cell.row + 1),
+          e);
+    }
+  }
+}
