@@ -88,9 +88,25 @@ public final class Refresh {
   public static RefreshReport run(Workbook workbook, RefreshWishes wishes, Progress progress)
       throws WorkbookRefusal, RefreshRefusal {
     Prepared prepared = new Refresh(workbook, wishes, progress).prepare(true);
+    refuseProtected(workbook, prepared.reckoning().inventory().sheet(), wishes);
     Workbook.SaveResult saved = workbook.save(prepared.edit());
     return new Reporting(prepared.reckoning())
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
+  }
+
+  /** A lock is there for a reason, even one without a password. */
+  private static void refuseProtected(Workbook workbook, String sheet, RefreshWishes wishes)
+      throws RefreshRefusal {
+    boolean isProtected =
+        workbook.sheets().stream().anyMatch(s -> s.name().equals(sheet) && s.isProtected());
+    if (isProtected && !wishes.fillProtected()) {
+      throw new RefreshRefusal(
+          RefreshRefusal.Kind.PROTECTED,
+          workbook.path()
+              + ", sheet \""
+              + sheet
+              + "\": it is protected against changes; take the protection off in your office, or run again with --fill-protected, which fills it and keeps the protection.");
+    }
   }
 
   private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param valuesOnly whether money cells hold values and no formulas
  * @param leaveOutBadRows whether rows with impossible cells are marked and the others filled, or
  *     the run refused
+ * @param fillProtected whether a sheet that its owner has protected is filled too
  * @param standards what may be found
  * @param home catalogue key of the country meant where none is named
  * @param latestYear the last year a coin can be dated
@@ -31,6 +32,7 @@ public record RefreshWishes(
     Optional<String> sheet,
     boolean valuesOnly,
     boolean leaveOutBadRows,
+    boolean fillProtected,
     Standards standards,
     String home,
     int latestYear,

@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -36,6 +37,12 @@ final class AnswerCommand implements Callable<Integer> {
   private Path file;
 
   @Mixin private PriceOptions prices;
+
+  @Option(
+      names = "--fill-protected",
+      description = "Fill a sheet that is protected against changes too; its protection is kept.")
+  private boolean fillProtected;
+
   @Mixin private CatalogueOptions catalogue;
 
   /**
@@ -122,6 +129,7 @@ final class AnswerCommand implements Callable<Integer> {
         Optional.empty(),
         false,
         false,
+        fillProtected,
         catalogue.standards(),
         catalogue.home(),
         surroundings.latestYear(),

@@ -130,6 +130,7 @@ final class BidCommand implements Callable<Integer> {
         Optional.ofNullable(sheet),
         false,
         true,
+        false,
         catalogue.standards(),
         catalogue.home(),
         surroundings.latestYear(),

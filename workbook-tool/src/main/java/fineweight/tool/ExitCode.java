@@ -50,6 +50,7 @@ enum ExitCode {
       case NO_INVENTORY, SEVERAL_INVENTORIES -> NO_INVENTORY;
       case BAD_CELLS -> BAD_CELLS;
       case NO_PRICES, OPTION -> USAGE;
+      case PROTECTED -> PROTECTED;
     };
   }
 }

@@ -61,6 +61,11 @@ final class RefreshCommand implements Callable<Integer> {
           "Fill the other rows even if some cells hold an error, a negative count or an impossible year.")
   private boolean leaveOutBadRows;
 
+  @Option(
+      names = "--fill-protected",
+      description = "Fill a sheet that is protected against changes too; its protection is kept.")
+  private boolean fillProtected;
+
   @Mixin private CatalogueOptions catalogue;
 
   @Mixin private SellingOptions selling;
@@ -132,6 +137,7 @@ final class RefreshCommand implements Callable<Integer> {
         Optional.ofNullable(sheet),
         valuesOnly,
         leaveOutBadRows,
+        fillProtected,
         catalogue.standards(),
         catalogue.home(),
         surroundings.latestYear(),

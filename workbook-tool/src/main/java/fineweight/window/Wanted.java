@@ -54,6 +54,7 @@ record Wanted(
         sheet,
         false,
         leaveOutBadRows,
+        false,
         standards,
         home,
         today.getYear() + 1,

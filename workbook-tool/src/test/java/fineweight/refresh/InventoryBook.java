@@ -143,6 +143,7 @@ final class InventoryBook {
         Optional.empty(),
         false,
         false,
+        false,
         fineweight.standard.Standards.catalogue(),
         "US",
         2026,

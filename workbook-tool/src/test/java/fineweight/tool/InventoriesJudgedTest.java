@@ -89,7 +89,7 @@ class InventoriesJudgedTest {
 
   private Path refreshed(String name) throws IOException {
     Path file = CommandRun.copy(SharedFiles.folder("inventories").resolve(name), folder);
-    CommandRun run = CommandRun.refresh(file);
+    CommandRun run = CommandRun.refresh(file, "--fill-protected");
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
     return file;

@@ -59,14 +59,14 @@ class InventoriesKeptTest {
     Path file = CommandRun.copy(original, folder);
     CommandRun dry = CommandRun.refresh(file, "--dry-run");
     assertThat(Files.readAllBytes(file)).isEqualTo(Files.readAllBytes(original));
-    CommandRun first = CommandRun.refresh(file);
+    CommandRun first = CommandRun.refresh(file, "--fill-protected");
     assertThat(first.code()).as(first.err()).isZero();
     assertThat(Oracle.findings(original, file, OwnParts.of(file).expected(dry.out()))).isEmpty();
     assertThat(setUp(file)).isEqualTo(setUp(original)).isNotEmpty();
     partsAreTheSame(original, file);
 
     byte[] filled = Files.readAllBytes(file);
-    CommandRun second = CommandRun.refresh(file);
+    CommandRun second = CommandRun.refresh(file, "--fill-protected");
     assertThat(second.out()).contains("Nothing had to change; the file was not written.");
     assertThat(Files.readAllBytes(file)).isEqualTo(filled);
 
@@ -113,7 +113,7 @@ class InventoriesKeptTest {
   void theTextTableOnlyGetsFieldsAtTheEndsOfItsLines() throws IOException {
     Path original = SharedFiles.folder("inventories").resolve("verzameling-export.csv");
     Path file = CommandRun.copy(original, folder);
-    CommandRun first = CommandRun.refresh(file);
+    CommandRun first = CommandRun.refresh(file, "--fill-protected");
     assertThat(first.code()).as(first.err()).isZero();
     List<String> before = lines(original);
     List<String> after = lines(file);
@@ -128,7 +128,8 @@ class InventoriesKeptTest {
     assertThat(Files.readString(file, WESTERN).replace("\r\n", "")).doesNotContain("\n", "\r");
 
     byte[] filled = Files.readAllBytes(file);
-    assertThat(CommandRun.refresh(file).out()).contains("the file was not written");
+    assertThat(CommandRun.refresh(file, "--fill-protected").out())
+        .contains("the file was not written");
     assertThat(Files.readAllBytes(file)).isEqualTo(filled);
 
     assertThat(CommandRun.of("take-out", file).done()).isTrue();
@@ -143,7 +144,7 @@ class InventoriesKeptTest {
   void lotsOfTheTrackerAddUpAsItsDescriptionSays() throws IOException {
     Path inventories = SharedFiles.folder("inventories");
     Path file = CommandRun.copy(inventories.resolve("tracker-table.xlsx"), folder);
-    assertThat(CommandRun.refresh(file).done()).isTrue();
+    assertThat(CommandRun.refresh(file, "--fill-protected").done()).isTrue();
     FilledTable lots = FilledTable.ofWorkbook(file, "Fineweight lots", 3);
     Set<String> seen = new LinkedHashSet<>();
     for (String line : Files.readAllLines(inventories.resolve("tracker-table.expect.md"))) {

@@ -88,7 +88,8 @@ class PasswordTest {
   @ParameterizedTest
   @CsvSource({"encryptAES.xlsx,password", "xor-encryption-abc.xls,abc"})
   void foreignEncryptedFilesOpen(String name, String word) throws Exception {
-    Path file = SharedFiles.copy(SharedFiles.folder("workbooks").resolve(name), folder.resolve(name));
+    Path file =
+        SharedFiles.copy(SharedFiles.folder("workbooks").resolve(name), folder.resolve(name));
     CommandRun run = dryRun(file, word);
     assertThat(run.code()).as("no inventory is in it").isEqualTo(9);
     assertThat(run.err()).contains("no row of headings");
@@ -97,7 +98,13 @@ class PasswordTest {
   private CommandRun dryRun(Path file, String word) throws IOException {
     Path words = Files.writeString(folder.resolve("word.txt"), word + "\n");
     return CommandRun.of(
-        "refresh", file.toString(), "--dry-run", "--password-file", words.toString(), "--spot", "XAG=30");
+        "refresh",
+        file.toString(),
+        "--dry-run",
+        "--password-file",
+        words.toString(),
+        "--spot",
+        "XAG=30");
   }
 
   private Stream<String> names() throws IOException {

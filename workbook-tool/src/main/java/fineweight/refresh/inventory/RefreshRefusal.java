@@ -18,7 +18,9 @@ public final class RefreshRefusal extends Exception {
     /** An option names what is not there. */
     OPTION,
     /** No price is given anywhere. */
-    NO_PRICES
+    NO_PRICES,
+    /** The inventory's sheet is protected against changes. */
+    PROTECTED
   }
 
   private final Kind kind;
