@@ -40,7 +40,7 @@ final class XlsColumns {
   }
 
   void apply(SheetEdit edit) throws WorkbookRefusal {
-    HSSFSheet sheet = XlsSheets.writable(workbook, edit.sheet(), file);
+    HSSFSheet sheet = XlsSheets.named(workbook, edit.sheet());
     requireRoom(edit, sheet);
     int usedWidth = XlsSheets.usedArea(sheet).lastColumn() + 1;
     for (ColumnEdit column : edit.columns()) {
@@ -116,7 +116,7 @@ final class XlsColumns {
 
   void remove(List<ColumnPlace> places) throws WorkbookRefusal {
     for (String name : places.stream().map(ColumnPlace::sheet).distinct().toList()) {
-      HSSFSheet sheet = XlsSheets.writable(workbook, name, file);
+      HSSFSheet sheet = XlsSheets.named(workbook, name);
       NavigableMap<Integer, Integer> headerRows = new TreeMap<>();
       for (ColumnPlace place : places) {
         if (place.sheet().equals(name)) {
