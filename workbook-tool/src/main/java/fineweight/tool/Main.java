@@ -74,6 +74,7 @@ public final class Main implements Runnable {
             .addSubcommand(new GiveAwayCommand(surroundings))
             .addSubcommand(new DemoCommand(surroundings))
             .addSubcommand(new WindowCommand(surroundings))
+            .addSubcommand(new CompletionCommand(surroundings))
             .addSubcommand(new CommandLine.HelpCommand());
     Map<String, String> codes = new LinkedHashMap<>();
     for (ExitCode code : ExitCode.values()) {
