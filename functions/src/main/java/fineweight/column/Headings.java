@@ -9,7 +9,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +19,7 @@ import java.util.Optional;
  * use.
  */
 public final class Headings {
-  private final Map<String, InputColumn> whole = new HashMap<>();
+  private final Map<String, InputColumn> whole = new LinkedHashMap<>();
   private final List<Part> parts = new ArrayList<>();
 
   private record Part(String words, InputColumn column) {}
@@ -76,6 +76,14 @@ public final class Headings {
   private static String normal(String heading) {
     String bare = heading.replaceAll("\\([^)]*\\)|\\[[^\\]]*\\]", " ").replace("#", " no ");
     return Words.normal(bare.replaceAll("[_/?%+]", " "));
+  }
+
+  /** The whole headings that mean a column, as the list has them. */
+  List<String> of(InputColumn column) {
+    return whole.entrySet().stream()
+        .filter(entry -> entry.getValue() == column)
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** What a heading means; empty if it is not understood. */

@@ -49,9 +49,6 @@ public record RefreshReport(
 
   /**
    * @param states number of rows by the state's word
-   * @param least the sum of melt, open rows at their lowest
-   * @param most the sum of melt, open rows at their highest
-   * @param fromMemory the part of {@code least} that rests on standards from memory
    * @param pricesFromWorkbook metals whose price stood in the workbook's spot sheet
    * @param unpriced rows that hold a metal without a price
    */

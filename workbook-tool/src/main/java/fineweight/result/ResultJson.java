@@ -1,6 +1,7 @@
 package fineweight.result;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -21,8 +22,25 @@ public final class ResultJson {
   /** What this form is called in the JSON itself. */
   public static final String FORM = "fineweight result 1";
 
-  private final JsonMapper mapper =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+  private final JsonMapper mapper;
+
+  /** In UTF-8, as files of JSON are. */
+  public ResultJson() {
+    this(false);
+  }
+
+  private ResultJson(boolean plainLetters) {
+    mapper =
+        JsonMapper.builder()
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .configure(JsonWriteFeature.ESCAPE_NON_ASCII, plainLetters)
+            .build();
+  }
+
+  /** The same JSON in ASCII, which arrives whole whatever letters the terminal is set to. */
+  public static ResultJson ofPlainLetters() {
+    return new ResultJson(true);
+  }
 
   /** The JSON, ending in a line break. */
   public String of(RunResult result) {

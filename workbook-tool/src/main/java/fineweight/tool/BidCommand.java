@@ -33,8 +33,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "bid",
     description = {
-      "What may I bid for a lot? Reads a rough list of it and tells the most to pay, so that premium, tax,",
-      "postage and what you want to earn are covered. Low and high where a piece is open. Writes nothing."
+      "Tell what may be bid for a lot, from a rough list of it.",
+      "It is the most to pay, so that premium, tax, postage and what you want to earn are covered. Low and high where a piece is open. Writes nothing."
     })
 final class BidCommand implements Callable<Integer> {
   private final Surroundings surroundings;

@@ -1,15 +1,18 @@
 package fineweight.tool;
 
+import fineweight.terminal.Screen;
+import fineweight.terminal.Terminal;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
-import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Help.Ansi.Style;
+import picocli.CommandLine.Help.ColorScheme;
 import picocli.CommandLine.ParameterException;
 
 /** The program's entry. */
@@ -23,6 +26,11 @@ import picocli.CommandLine.ParameterException;
     },
     synopsisSubcommandLabel = "COMMAND")
 public final class Main implements Runnable {
+  /** Narrower than this, the library lays out no help. */
+  private static final int LEAST_WIDTH = 55;
+
+  private static final int MOST_WIDTH = 80;
+
   private final Surroundings surroundings;
 
   private Main(Surroundings surroundings) {
@@ -30,16 +38,14 @@ public final class Main implements Runnable {
   }
 
   public static void main(String[] args) {
-    PrintWriter out = writer(System.out);
-    PrintWriter err = writer(System.err);
-    int code = run(args, Surroundings.real(out, err));
+    Charset letters = Terminal.letters();
+    Screen screen = Screen.ofThisProcess();
+    PrintWriter out = screen.results(System.out, letters);
+    PrintWriter err = Screen.complaints(System.err, letters);
+    int code = run(args, Surroundings.real(out, err, screen));
     out.flush();
     err.flush();
     System.exit(code);
-  }
-
-  private static PrintWriter writer(PrintStream stream) {
-    return new PrintWriter(stream, true, StandardCharsets.UTF_8);
   }
 
   /** Runs one command and tells the exit code. */
@@ -68,6 +74,7 @@ public final class Main implements Runnable {
             .addSubcommand(new GiveAwayCommand(surroundings))
             .addSubcommand(new DemoCommand(surroundings))
             .addSubcommand(new WindowCommand(surroundings))
+            .addSubcommand(new CompletionCommand(surroundings))
             .addSubcommand(new CommandLine.HelpCommand());
     Map<String, String> codes = new LinkedHashMap<>();
     for (ExitCode code : ExitCode.values()) {
@@ -76,7 +83,19 @@ public final class Main implements Runnable {
     command
         .getSubcommands()
         .values()
-        .forEach(each -> each.getCommandSpec().mixinStandardHelpOptions(true));
+        .forEach(
+            each -> {
+              each.getCommandSpec().mixinStandardHelpOptions(true);
+              each.getCommandSpec()
+                  .usageMessage()
+                  .footer("%nExit codes: 0 done; fineweight --help tells the others.");
+            });
+    command.setHelpFactory(
+        (spec, given) -> {
+          Screen screen = surroundings.screen();
+          spec.usageMessage().width(Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, screen.width())));
+          return new CommandLine.Help(spec, looks(screen.isColoured()));
+        });
     command.setOut(surroundings.out());
     command.setErr(surroundings.err());
     command
@@ -89,6 +108,15 @@ public final class Main implements Runnable {
     return command;
   }
 
+  /** Names set off by weight, not by colour, which not everybody sees. */
+  private static ColorScheme looks(boolean coloured) {
+    return new ColorScheme.Builder(coloured ? Ansi.ON : Ansi.OFF)
+        .commands(Style.bold)
+        .options(Style.bold)
+        .parameters(Style.underline)
+        .build();
+  }
+
   private static int complain(Exception thrown, Surroundings surroundings) {
     Complaint complaint = Complaint.of(thrown);
     surroundings.err().println(complaint.sentence());
@@ -97,7 +125,16 @@ public final class Main implements Runnable {
 
   private static int complain(ParameterException thrown, PrintWriter err) {
     CommandLine line = thrown.getCommandLine();
-    err.println(sentence(thrown.getMessage()));
+    boolean noCommand =
+        line.getParent() == null
+            && thrown instanceof CommandLine.UnmatchedArgumentException unmatched
+            && !unmatched.isUnknownOption();
+    err.println(
+        noCommand
+            ? "There is no command or file "
+                + ((CommandLine.UnmatchedArgumentException) thrown).getUnmatched().get(0)
+                + "."
+            : sentence(thrown.getMessage()));
     CommandLine.UnmatchedArgumentException.printSuggestions(thrown, err);
     err.println("See: " + line.getCommandSpec().qualifiedName() + " --help");
     return ExitCode.USAGE.code();
@@ -115,10 +152,9 @@ public final class Main implements Runnable {
     PrintWriter out = surroundings.out();
     out.println();
     out.println("Where to begin:");
-    out.println(
-        "  fineweight demo                   a filled workbook of invented coins, to look at");
-    out.println(
-        "  fineweight my-coins.xlsx          what would be understood in yours; writes nothing");
+    out.println("  fineweight demo                   a filled workbook of invented coins");
+    out.println("  fineweight my-coins.xlsx          what is understood in yours; writes nothing");
+    out.println("  fineweight window                 the same without typing commands");
     out.println("  fineweight starter my-coins.xlsx  a new workbook, if you have none yet");
     out.println("  fineweight explain 1943-P war nickel");
   }

@@ -152,7 +152,9 @@ final class RefreshCommand implements Callable<Integer> {
 
   /** Where words for a person go; nowhere if they are not wanted. */
   private PrintWriter words() {
-    return quiet ? new PrintWriter(Writer.nullWriter()) : result.words(surroundings.out());
+    return quiet
+        ? new PrintWriter(Writer.nullWriter())
+        : result.words(surroundings.out(), surroundings.screen());
   }
 
   private void print(CellChange change) {

@@ -3,6 +3,7 @@ package fineweight.tool;
 import fineweight.result.ResultJson;
 import fineweight.result.RunResult;
 import fineweight.settings.SettingException;
+import fineweight.terminal.Screen;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
@@ -25,7 +26,10 @@ final class ResultOption {
   private String result;
 
   /** Where words for a person go. */
-  PrintWriter words(PrintWriter out) {
+  PrintWriter words(PrintWriter out, Screen screen) {
+    if (STANDARD_OUTPUT.equals(result)) {
+      screen.keepLinesWhole();
+    }
     return STANDARD_OUTPUT.equals(result) ? new PrintWriter(Writer.nullWriter()) : out;
   }
 
@@ -47,14 +51,13 @@ final class ResultOption {
     if (result == null) {
       return;
     }
-    String json = new ResultJson().of(run);
     if (result.equals(STANDARD_OUTPUT)) {
-      out.print(json);
+      out.print(ResultJson.ofPlainLetters().of(run));
       out.flush();
       return;
     }
     try {
-      Files.writeString(Path.of(result), json);
+      Files.writeString(Path.of(result), new ResultJson().of(run));
     } catch (IOException failed) {
       throw new SettingException(
           "--result: " + result + " cannot be written; choose a folder that you may write to");

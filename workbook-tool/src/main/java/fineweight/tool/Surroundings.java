@@ -35,7 +35,7 @@ record Surroundings(
     this(out, err, clock, workbooks, new BufferedReader(Reader.nullReader()), Screen.NONE);
   }
 
-  static Surroundings real(PrintWriter out, PrintWriter err) {
+  static Surroundings real(PrintWriter out, PrintWriter err, Screen screen) {
     SafeSave save = SafeSave.onDisk();
     return new Surroundings(
         out,
@@ -43,7 +43,7 @@ record Surroundings(
         Clock.systemDefaultZone(),
         AnyWorkbook.of(XlsxWorkbook.opener(save), save),
         new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())),
-        Screen.ofThisProcess());
+        screen);
   }
 
   LocalDate today() {

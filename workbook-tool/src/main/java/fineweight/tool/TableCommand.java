@@ -31,8 +31,9 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "table",
     description = {
-      "Open a lot at the table: type piece after piece as you would say it, see what each is, its metal and worth,",
-      "where it stands in the type set, and how the lot stands against its cost. Everything typed is kept at once in a",
+      "Open a lot at the table: type piece after piece and see what each is and holds.",
+      "Each is typed as you would say it; its metal and worth are told, where it stands in the type set, and how",
+      "the lot stands against its cost. Everything typed is kept at once in a",
       "journal beside the workbook; save puts the pieces as rows under your list, in the columns it has. Nothing below",
       "the list is moved: where something stands in the way, save says what, and save sheet makes a new sheet."
     })

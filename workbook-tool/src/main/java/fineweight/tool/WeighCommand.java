@@ -28,7 +28,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "weigh",
     description = {
-      "A heap on the scale: fineweight weigh 1,240 g mixed 90 %% --face 49.60",
+      "Weigh a heap: its ounces, its melt and its wear from the mass on the scale.",
+      "Such as: fineweight weigh 1,240 g mixed 90 %% --face 49.60",
       "Tells its ounces and melt and, where you counted the face value, how much is lost by wear."
     })
 final class WeighCommand implements Callable<Integer> {

@@ -41,7 +41,7 @@ public record CommandRun(int code, String out, String err) {
   public static CommandRun typing(String typed, Object... words) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Surroundings real = Surroundings.real(new PrintWriter(out), new PrintWriter(err));
+    Surroundings real = Surroundings.real(new PrintWriter(out), new PrintWriter(err), Screen.NONE);
     int code =
         Main.run(
             Stream.of(words).map(Object::toString).toArray(String[]::new),

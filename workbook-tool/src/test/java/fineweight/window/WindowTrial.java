@@ -84,6 +84,19 @@ final class WindowTrial {
     return Screen.part(JTextArea.class, "message").getText();
   }
 
+  /** Waits until nothing has been at work for two seconds: the last price may come in late. */
+  private static void rest() throws Exception {
+    for (int calm = 0; calm < 8; ) {
+      Thread.sleep(250);
+      boolean shown =
+          Screen.ask(
+              () ->
+                  message().contains("would change")
+                      && Screen.part(JButton.class, "fill").isEnabled());
+      calm = shown ? calm + 1 : 0;
+    }
+  }
+
   private void work() throws Exception {
     while (!Screen.ask(Screen::isOpen)) {
       Thread.sleep(50);
@@ -108,6 +121,7 @@ final class WindowTrial {
     tell("priced", Screen.ask(WindowTrial::message));
     screen.alt('W');
     tell("changes", Screen.ask(() -> cells("Will change")));
+    rest();
     screen.picture(picture);
     tabThrough();
     names();
