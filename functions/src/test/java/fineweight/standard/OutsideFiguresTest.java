@@ -2,6 +2,7 @@ package fineweight.standard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fineweight.quantity.Mass;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -142,6 +143,34 @@ class OutsideFiguresTest {
             .map(column -> '"' + row.get(column).replace("\"", "\"\"") + '"')
             .collect(Collectors.joining(","));
     return StandardFile.read("row.csv", new StringReader(header + "\n" + fields + "\n")).get(0);
+  }
+
+  /** One fact in two directions: the law's grains and the grams that another text prints. */
+  @Test
+  void grainsOfTheLawAndPublishedGramsAgreeWithinTheRounding() {
+    Map<String, List<OutsideFigure>> grams =
+        FIGURES.stream()
+            .filter(figure -> figure.quantity().equals("gross_g"))
+            .filter(figure -> figure.expected().indexOf('/') < 0)
+            .collect(Collectors.groupingBy(OutsideFigure::id));
+    List<String> apart = new ArrayList<>();
+    int pairs = 0;
+    for (OutsideFigure law : FIGURES) {
+      if (law.quantity().equals("gross_gr")) {
+        BigDecimal exact = Mass.ofGrains(new BigDecimal(law.expected())).grams();
+        for (OutsideFigure printed : grams.getOrDefault(law.id(), List.of())) {
+          pairs++;
+          BigDecimal figure = new BigDecimal(printed.expected());
+          BigDecimal rounding = new BigDecimal("0.5").movePointLeft(figure.scale());
+          if (exact.subtract(figure).abs().compareTo(rounding) > 0) {
+            apart.add(law + ", but " + printed);
+          }
+        }
+      }
+    }
+    System.out.println(pairs + " coins by the grains of a law and by published grams");
+    assertThat(apart).isEmpty();
+    assertThat(pairs).isGreaterThan(100);
   }
 
   /** Worked by hand: 12.5 g of 900 fine is 11.25 g, over 31.1034768 g an ounce 0.36169 ozt. */
