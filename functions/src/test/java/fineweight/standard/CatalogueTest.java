@@ -51,6 +51,15 @@ class CatalogueTest {
         .isEmpty();
   }
 
+  /** The rows where the issuer's figures differ by more than their last digits are known. */
+  @Test
+  void statedFineMassIsTheProductButForKnownRows() {
+    assertThat(catalogue.all())
+        .filteredOn(standard -> !CatalogueArithmetic.fineMassIsTheProduct(standard))
+        .extracting(CoinStandard::id)
+        .containsExactlyInAnyOrderElementsOf(ResourceTable.lines("fine-mass-not-the-product.txt"));
+  }
+
   @Test
   void gramsAreTheGrainsRounded() {
     assertThat(ResourceTable.catalogue())

@@ -15,13 +15,19 @@ import java.util.Optional;
  * A figure that stands in a text outside the project, for one standard.
  *
  * <p>The field is the quantity, perhaps with a metal and the decimals that the text prints: {@code
- * gross_gr}, {@code fine_g:Ag}, {@code gross_g~2}. A fineness may be a fraction. Without decimals
- * masses count exactly; ounces and prices count to the decimals of the expected figure.
+ * gross_gr}, {@code fine_g:Ag}, {@code gross_g~2}. A fineness or a mass may be a fraction: so many
+ * grams to so many pieces. Without decimals masses count exactly, fractions to the eight decimals
+ * that the catalogue writes; ounces and prices count to the decimals of the expected figure.
  */
 record OutsideFigure(
     String id, String quantity, Metal metal, int decimals, String expected, String source) {
   private static final int EXACT = -1;
   private static final BigDecimal FRACTION_ROUNDING = new BigDecimal("0.00005");
+
+  /** The catalogue writes masses that do not come out even to eight decimals. */
+  private static final int FRACTION_DECIMALS = 8;
+
+  private static final BigDecimal HALF = new BigDecimal("0.5");
 
   static List<OutsideFigure> all(String... resources) {
     return ResourceTable.rowsOf(resources).stream().map(OutsideFigure::of).toList();
@@ -39,8 +45,9 @@ record OutsideFigure(
         row.get("source"));
   }
 
-  boolean isExact() {
-    return decimals == EXACT;
+  /** Whether the figure is one of metal and not of size. */
+  boolean isOfMetal() {
+    return !quantity.equals("diameter_mm");
   }
 
   /** Whether the standard says the same. */
@@ -58,7 +65,8 @@ record OutsideFigure(
       case "ozt_per_dollar" ->
           isRounded(content.troyOunces(metal).divide(face(standard), MathContext.DECIMAL64));
       case "dollars_per_ozt" ->
-          isRounded(face(standard).divide(content.troyOunces(metal), MathContext.DECIMAL64));
+          content.troyOunces(metal).signum() > 0
+              && isRounded(face(standard).divide(content.troyOunces(metal), MathContext.DECIMAL64));
       case "diameter_mm" ->
           specification
               .diameterMillimetres()
@@ -76,7 +84,12 @@ record OutsideFigure(
     if (mass.isEmpty()) {
       return false;
     }
-    if (isExact()) {
+    if (expected.indexOf('/') > 0) {
+      BigDecimal rounding = HALF.movePointLeft(decimals == EXACT ? FRACTION_DECIMALS : decimals);
+      BigDecimal difference = mass.get().in(unit).subtract(fraction(BigDecimal.ONE)).abs();
+      return difference.compareTo(rounding) <= 0;
+    }
+    if (decimals == EXACT) {
       return mass.get().compareTo(Mass.of(new BigDecimal(expected), unit)) == 0;
     }
     BigDecimal printed = mass.get().in(unit).setScale(decimals, RoundingMode.HALF_UP);
@@ -89,15 +102,18 @@ record OutsideFigure(
     if (found == null) {
       return false;
     }
-    int slash = expected.indexOf('/');
-    if (slash < 0) {
+    if (expected.indexOf('/') < 0) {
       return found.compareTo(new BigDecimal(expected)) == 0;
     }
-    BigDecimal wanted =
-        new BigDecimal(expected.substring(0, slash))
-            .multiply(new BigDecimal("1000"))
-            .divide(new BigDecimal(expected.substring(slash + 1)), MathContext.DECIMAL64);
+    BigDecimal wanted = fraction(new BigDecimal("1000"));
     return found.subtract(wanted).abs().compareTo(FRACTION_ROUNDING) <= 0;
+  }
+
+  private BigDecimal fraction(BigDecimal times) {
+    int slash = expected.indexOf('/');
+    return new BigDecimal(expected.substring(0, slash))
+        .multiply(times)
+        .divide(new BigDecimal(expected.substring(slash + 1)), MathContext.DECIMAL64);
   }
 
   private boolean isRounded(BigDecimal found) {

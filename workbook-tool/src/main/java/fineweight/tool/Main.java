@@ -65,6 +65,7 @@ public final class Main implements Runnable {
                 new AnswerCommand(
                     surroundings,
                     new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()))))
+            .addSubcommand(new SplitCommand(surroundings))
             .addSubcommand(new TakeOutCommand(surroundings))
             .addSubcommand(new RestoreCommand(surroundings))
             .addSubcommand(new TableCommand(surroundings))
