@@ -23,18 +23,21 @@ import fineweight.refresh.own.OwnTerms;
 import fineweight.refresh.sheet.TypeSetSheet;
 import fineweight.refresh.worth.Spot;
 import fineweight.refresh.worth.Worths;
+import fineweight.toolpack.SheetFunctionPack;
 import fineweight.typeset.TypeSet;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.FileFormat;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.Recalculation;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookRefusal;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,7 +61,7 @@ public final class Refresh {
   }
 
   /** All that a run would do, worked out but not done. */
-  private record Prepared(Reckoning reckoning, WorkbookEdit edit) {}
+  private record Prepared(Reckoning reckoning, WorkbookEdit edit, Set<CellPlace> left) {}
 
   /**
    * @param changes takes each cell that would change
@@ -75,7 +78,7 @@ public final class Refresh {
           count[0]++;
           changes.accept(change);
         });
-    return new Reporting(prepared.reckoning()).report(count[0], Optional.empty());
+    return new Reporting(prepared.reckoning(), prepared.left()).report(count[0], Optional.empty());
   }
 
   /** Fills the workbook, unseen. */
@@ -89,7 +92,7 @@ public final class Refresh {
       throws WorkbookRefusal, RefreshRefusal {
     Prepared prepared = new Refresh(workbook, wishes, progress).prepare(true);
     Workbook.SaveResult saved = workbook.save(prepared.edit());
-    return new Reporting(prepared.reckoning())
+    return new Reporting(prepared.reckoning(), prepared.left())
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
   }
 
@@ -114,7 +117,9 @@ public final class Refresh {
     Optional<TypeSet> set = set(marks, lists, appraiser, remarks);
     Worths worths = new Worths(spot, own.remarking(remarks));
     Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, worths, set, wishes);
-    return new Prepared(reckoning, edit(reckoning, answers));
+    Set<CellPlace> left = new LinkedHashSet<>();
+    Recalculation called = new Recalculation(SheetFunctionPack.calculator(), left::add);
+    return new Prepared(reckoning, edit(reckoning, answers).with(called), left);
   }
 
   /** The set asked for now, or the one asked for before, or a sheet of its owner's. */

@@ -101,7 +101,8 @@ final class GuardedWorkbook implements Workbook {
         edit.drafts(),
         edit.names(),
         edit.removals(),
-        edit.rows());
+        edit.rows(),
+        edit.recalculation());
   }
 
   private SheetEdit marked(SheetEdit edit) {
