@@ -9,6 +9,7 @@ import fineweight.column.RowState;
 import fineweight.identification.CoinIdentifier;
 import fineweight.refresh.column.ColumnPlan;
 import fineweight.refresh.column.Filling;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.column.WatchedColumns;
 import fineweight.refresh.inventory.Answers;
 import fineweight.refresh.inventory.Inventory;
@@ -96,7 +97,17 @@ public final class Refresh {
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
   }
 
+  private void refuseCallsInText() throws RefreshRefusal {
+    if (workbook.format() == FileFormat.CSV && wishes.money() == MoneyCells.ADD_IN_FORMULAS) {
+      throw new RefreshRefusal(
+          RefreshRefusal.Kind.OPTION,
+          workbook.path()
+              + ": a text table holds no formulas, so the add-in has nothing to calculate in it; leave --add-in-formulas out, or save the list as .xlsx first.");
+    }
+  }
+
   private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {
+    refuseCallsInText();
     OurMarks marks = OurMarks.read(workbook.names());
     OwnLists lists = OwnLists.find(workbook, marks, wishes.further().lists());
     Inventory inventory = new InventoryFinder(workbook, marks, lists.sheets()).find(wishes.sheet());
@@ -245,7 +256,7 @@ public final class Refresh {
         reckoning.worths(),
         new Filling.Manner(
             reckoning.inventory().table().first(InputColumn.COUNTRY).isPresent(),
-            !text && !wishes.valuesOnly(),
+            text ? MoneyCells.VALUES : wishes.money(),
             text),
         further);
   }

@@ -1,6 +1,7 @@
 package fineweight.tool;
 
 import fineweight.refresh.OpenQuestion;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.OpenQuestions;
 import fineweight.refresh.Refresh;
 import fineweight.refresh.RefreshReport;
@@ -120,7 +121,7 @@ final class AnswerCommand implements Callable<Integer> {
         prices.currencyGiven(),
         prices.wear(),
         Optional.empty(),
-        false,
+        MoneyCells.LIVE_FORMULAS,
         false,
         catalogue.standards(),
         catalogue.home(),

@@ -1,6 +1,7 @@
 package fineweight.tool;
 
 import fineweight.lot.Bid;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.lot.BuyingTerms;
 import fineweight.lot.LotCost;
 import fineweight.money.Amounts;
@@ -128,7 +129,7 @@ final class BidCommand implements Callable<Integer> {
         prices.currencyGiven(),
         prices.wear(),
         Optional.ofNullable(sheet),
-        false,
+        MoneyCells.LIVE_FORMULAS,
         true,
         catalogue.standards(),
         catalogue.home(),

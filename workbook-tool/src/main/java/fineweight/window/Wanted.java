@@ -1,6 +1,7 @@
 package fineweight.window;
 
 import fineweight.metal.Metal;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.RefreshWishes;
 import fineweight.settings.SettingException;
 import fineweight.settings.SpotFile;
@@ -52,7 +53,7 @@ record Wanted(
         !code.isEmpty(),
         Optional.empty(),
         sheet,
-        false,
+        MoneyCells.LIVE_FORMULAS,
         leaveOutBadRows,
         standards,
         home,

@@ -1,6 +1,7 @@
 package fineweight.refresh;
 
 import fineweight.metal.Metal;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.quantity.MassUnit;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.spot.SpotPrice;
@@ -141,7 +142,7 @@ final class InventoryBook {
         true,
         Optional.empty(),
         Optional.empty(),
-        false,
+        MoneyCells.LIVE_FORMULAS,
         false,
         fineweight.standard.Standards.catalogue(),
         "US",
