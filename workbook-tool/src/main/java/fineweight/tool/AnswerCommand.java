@@ -1,11 +1,11 @@
 package fineweight.tool;
 
 import fineweight.refresh.OpenQuestion;
-import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.OpenQuestions;
 import fineweight.refresh.Refresh;
 import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.Workbook;

@@ -1,13 +1,13 @@
 package fineweight.tool;
 
 import fineweight.lot.Bid;
-import fineweight.refresh.column.MoneyCells;
 import fineweight.lot.BuyingTerms;
 import fineweight.lot.LotCost;
 import fineweight.money.Amounts;
 import fineweight.money.WantedGain;
 import fineweight.refresh.RefreshWishes;
 import fineweight.refresh.RoughLot;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.Workbook;

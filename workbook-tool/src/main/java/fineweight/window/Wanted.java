@@ -1,8 +1,8 @@
 package fineweight.window;
 
 import fineweight.metal.Metal;
-import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.settings.SettingException;
 import fineweight.settings.SpotFile;
 import fineweight.settings.SpotText;

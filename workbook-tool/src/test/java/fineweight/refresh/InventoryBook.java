@@ -1,8 +1,8 @@
 package fineweight.refresh;
 
 import fineweight.metal.Metal;
-import fineweight.refresh.column.MoneyCells;
 import fineweight.quantity.MassUnit;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.spot.SpotPrice;
 import fineweight.spot.SpotPrices;

@@ -86,8 +86,7 @@ class AddInFormulasTest {
   private static Map<Integer, BigDecimal> figuresOfText(Path csv, String heading)
       throws IOException {
     List<List<String>> rows = new ArrayList<>();
-    try (CsvReader<CsvRecord> lines =
-        CsvReader.builder().skipEmptyLines(false).ofCsvRecord(csv)) {
+    try (CsvReader<CsvRecord> lines = CsvReader.builder().skipEmptyLines(false).ofCsvRecord(csv)) {
       lines.forEach(line -> rows.add(line.getFields()));
     }
     int column = rows.get(0).indexOf(heading);
@@ -185,8 +184,7 @@ class AddInFormulasTest {
         .isEqualTo(figures(calls, "Worth USD"));
 
     Path dearer = starter("dearer.xlsx");
-    assertThat(
-            CommandRun.of("refresh", dearer, "--spot", "XAU=2500", "--spot", "XAG=47.11").code())
+    assertThat(CommandRun.of("refresh", dearer, "--spot", "XAU=2500", "--spot", "XAG=47.11").code())
         .isZero();
     Path typed = folder.resolve("typed.xlsx");
     try (Workbook workbook = WorkbookFactory.create(Files.newInputStream(calls))) {

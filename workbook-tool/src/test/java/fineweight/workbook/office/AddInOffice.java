@@ -13,8 +13,8 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 
 /**
- * LibreOffice with our add-in, as a normal user has it: the office lets no administrator install
- * an extension, so that one calls it as {@code nobody}.
+ * LibreOffice with our add-in, as a normal user has it: the office lets no administrator install an
+ * extension, so that one calls it as {@code nobody}.
  */
 public final class AddInOffice {
   private static final String CSV =
@@ -45,7 +45,9 @@ public final class AddInOffice {
     }
     assertThat(present).as("LibreOffice or " + EXTENSION + " is missing").isTrue();
     AddInOffice office = new AddInOffice(folder);
-    for (Path each = folder; each.startsWith(tmp()) && !each.equals(tmp()); each = each.getParent()) {
+    for (Path each = folder;
+        each.startsWith(tmp()) && !each.equals(tmp());
+        each = each.getParent()) {
       office.open(each);
     }
     Path copy = Files.copy(EXTENSION, folder.resolve("extension.oxt"));
@@ -111,7 +113,8 @@ public final class AddInOffice {
         "--outdir",
         out.toString(),
         copy.toString());
-    return out.resolve(file.getFileName().toString().replaceFirst("\\.[^.]*$", "-" + sheet + ".csv"));
+    return out.resolve(
+        file.getFileName().toString().replaceFirst("\\.[^.]*$", "-" + sheet + ".csv"));
   }
 
   private void run(String... command) throws IOException, InterruptedException {
