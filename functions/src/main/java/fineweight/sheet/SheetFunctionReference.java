@@ -24,6 +24,11 @@ public final class SheetFunctionReference {
       - Where words leave a coin open, the lowest figure comes back; `FINEWEIGHT.QUESTION` says what
         settles it.
       - Give areas that end, such as A2:A500: a whole column is copied cell by cell.
+      - `fineweight refresh` brings the results of cells that call them up to date, without an office.
+        What it cannot calculate (a formula with the day of today, a column of a table, another file)
+        keeps its result and is named.
+      - `fineweight refresh --add-in-formulas` lets the melt column call `FINEWEIGHT.MELT`. The figures
+        are stored too, so that they show where the add-in is missing.
       - Melt is no offer and no appraisal: a buyer pays less.
       """;
 

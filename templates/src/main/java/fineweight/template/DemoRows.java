@@ -13,9 +13,9 @@ import java.util.List;
 final class DemoRows {
   private DemoRows() {}
 
-  /** Each row has a text for every {@link InventoryColumn}, perhaps an empty one. */
-  static List<List<String>> read() {
-    InputStream bytes = DemoRows.class.getResourceAsStream("demo.csv");
+  /** Each row has a text for every column of the resource, perhaps an empty one. */
+  static List<List<String>> read(String resource) {
+    InputStream bytes = DemoRows.class.getResourceAsStream(resource);
     if (bytes == null) {
       throw new IllegalStateException("the demo rows are missing from the program");
     }

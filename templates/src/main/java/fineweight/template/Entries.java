@@ -2,6 +2,7 @@ package fineweight.template;
 
 import fineweight.sale.SaleState;
 import java.util.Arrays;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
@@ -31,20 +32,22 @@ final class Entries {
   private final XSSFSheet sheet;
   private final DataValidationHelper make;
   private final int lastRow;
+  private final WorkbookKind kind;
 
-  Entries(XSSFSheet sheet, int lastRow) {
+  Entries(XSSFSheet sheet, int lastRow, WorkbookKind kind) {
     this.sheet = sheet;
+    this.kind = kind;
     this.make = sheet.getDataValidationHelper();
     this.lastRow = lastRow;
   }
 
   void add() {
-    for (InventoryColumn column : InventoryColumn.values()) {
+    for (int place = 0; place < kind.columns().size(); place++) {
+      InventoryColumn column = kind.columns().get(place);
       DataValidation entry =
           make.createValidation(
-              constraint(column),
-              new CellRangeAddressList(1, lastRow - 1, column.ordinal(), column.ordinal()));
-      entry.createPromptBox(column.promptTitle(), column.prompt());
+              constraint(column), new CellRangeAddressList(1, lastRow - 1, place, place));
+      entry.createPromptBox(column.promptTitle(), kind.prompt(column));
       entry.setShowPromptBox(true);
       entry.setEmptyCellAllowed(true);
       refusal(column, entry);
@@ -58,8 +61,7 @@ final class Entries {
       case MINT -> list(MINT_MARKS);
       case GRADE -> list(GRADES);
       case CURRENCY -> list(CURRENCIES);
-      case STATUS ->
-          list(Arrays.stream(SaleState.values()).map(SaleState::word).toArray(String[]::new));
+      case STATUS -> list(statuses());
       case COUNT -> make.createIntegerConstraint(OperatorType.GREATER_OR_EQUAL, "1", null);
       case COST, OWN_PRICE ->
           make.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", null);
@@ -68,11 +70,18 @@ final class Entries {
     };
   }
 
+  private String[] statuses() {
+    Stream<String> proposals =
+        kind == WorkbookKind.TYPE_SET ? Stream.of("keep", "sell") : Stream.of();
+    return Stream.concat(proposals, Arrays.stream(SaleState.values()).map(SaleState::word))
+        .toArray(String[]::new);
+  }
+
   private DataValidationConstraint list(String[] words) {
     return make.createExplicitListConstraint(words);
   }
 
-  private static void refusal(InventoryColumn column, DataValidation entry) {
+  private void refusal(InventoryColumn column, DataValidation entry) {
     switch (column) {
       case NUMBER ->
           say(
@@ -110,7 +119,7 @@ final class Entries {
           say(
               entry,
               DataValidation.ErrorStyle.STOP,
-              "Choose unsold, sold, kept, returned or traded.");
+              "Choose one of: " + String.join(", ", statuses()) + ".");
       default -> entry.setShowErrorBox(false);
     }
   }

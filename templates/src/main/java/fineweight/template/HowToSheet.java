@@ -19,9 +19,11 @@ final class HowToSheet {
 
   private final XSSFSheet sheet;
   private final Looks looks;
+  private final WorkbookKind kind;
   private int next;
 
-  HowToSheet(XSSFSheet sheet, Looks looks) {
+  HowToSheet(XSSFSheet sheet, Looks looks, WorkbookKind kind) {
+    this.kind = kind;
     this.sheet = sheet;
     this.looks = looks;
   }
@@ -34,7 +36,9 @@ final class HowToSheet {
     if (withDemoRows) {
       pair(
           "Invented",
-          "The coins, lots, prices and the certificate number on the sheet Inventory are invented to show how it works. Delete those rows before you list your own.");
+          "The coins, lots, prices and numbers on the sheet "
+              + kind.sheet()
+              + " are invented to show how it works. Delete those rows before you list your own.");
     }
     typing();
     columns();
@@ -46,6 +50,7 @@ final class HowToSheet {
 
   private void typing() {
     heading("What to type");
+    ofKind();
     pair(
         "One row",
         "One row for each kind of coin; Count says how many. What you do not know stays empty.");
@@ -58,6 +63,30 @@ final class HowToSheet {
     pair(
         "Refresh",
         "Close the workbook, then run: fineweight refresh FILE --spot XAG=30.00 --spot XAU=2500.00 (with today's prices of one troy ounce).");
+  }
+
+  private void ofKind() {
+    if (kind == WorkbookKind.LOT_OPENING) {
+      pair(
+          "While you open it",
+          "Type each piece as it comes out of the bag: a name and a year are enough for many. Put doubtful ones on the scale.");
+      pair(
+          "What it cost",
+          "Type the cost of the whole lot once, in its first row, with the name of the lot in every row. It is shared out to the cent.");
+      pair(
+          "What you learn",
+          "The sheet Fineweight lots says what the lot is worth and with which row it paid for itself.");
+    } else if (kind == WorkbookKind.TYPE_SET) {
+      pair(
+          "The places",
+          "The sheet My set lists the holes of the set, one in each row. Change, delete and add as you like: it is yours.");
+      pair(
+          "The pieces",
+          "List every piece on the sheet Inventory, the doubles too. Each is told whether it fills a hole, improves or duplicates.");
+      pair(
+          "Your word",
+          "Write keep or sell under Status to overrule a proposal. The sheet Fineweight type set shows the holes that are left.");
+    }
   }
 
   private void columns() {
@@ -87,7 +116,7 @@ final class HowToSheet {
         "If you name what selling costs (--fees, --margin): the lowest price that brings cost and margin back.");
     pair(
         "Type set",
-        "If you ask for a set (--set us): fills a hole, improves or duplicates, with a proposal. Write keep or sell under Status: your word stays.");
+        "If you ask for a set (--set us) or have a sheet of its places: fills a hole, improves or duplicates, with a proposal. Write keep or sell under Status: your word stays.");
     pair(
         "Rests on, standard, note",
         "The law, publication or words behind the figure, and what to look at.");

@@ -29,9 +29,13 @@ final class InventorySheet {
 
   private final XSSFSheet sheet;
   private final Looks looks;
+  private final List<InventoryColumn> columns;
+  private final WorkbookKind kind;
 
-  InventorySheet(XSSFSheet sheet, Looks looks) {
+  InventorySheet(XSSFSheet sheet, Looks looks, WorkbookKind kind) {
     this.sheet = sheet;
+    this.kind = kind;
+    this.columns = kind.columns();
     this.looks = looks;
   }
 
@@ -40,32 +44,35 @@ final class InventorySheet {
     for (int row = 0; row < rows.size(); row++) {
       fill(sheet.createRow(row + 1), rows.get(row));
     }
-    for (InventoryColumn column : InventoryColumn.values()) {
-      sheet.setColumnWidth(column.ordinal(), (int) (column.width() * 256));
-      sheet.setDefaultColumnStyle(column.ordinal(), looks.of(column));
+    for (int place = 0; place < columns.size(); place++) {
+      InventoryColumn column = columns.get(place);
+      sheet.setColumnWidth(place, (int) (column.width() * 256));
+      sheet.setDefaultColumnStyle(place, looks.of(column));
     }
-    new Entries(sheet, LAST_ROW).add();
+    new Entries(sheet, LAST_ROW, kind).add();
     // The filter reaches over what a refresh will add.
     int last = lastOf(CalculatedColumn.values().length);
     sheet.setAutoFilter(new CellRangeAddress(0, Math.max(1, rows.size()), 0, last));
-    sheet.createFreezePane(InventoryColumn.COUNTRY.ordinal(), 1);
+    sheet.createFreezePane(1, 1);
     print();
   }
 
   private void headings() {
     XSSFRow row = sheet.createRow(0);
     row.setHeightInPoints(32);
-    for (InventoryColumn column : InventoryColumn.values()) {
-      XSSFCell cell = row.createCell(column.ordinal());
+    for (int place = 0; place < columns.size(); place++) {
+      InventoryColumn column = columns.get(place);
+      XSSFCell cell = row.createCell(place);
       cell.setCellValue(column.heading());
       cell.setCellStyle(looks.ofHeader(column));
     }
   }
 
   private void fill(XSSFRow row, List<String> texts) {
-    for (InventoryColumn column : InventoryColumn.values()) {
-      String text = texts.get(column.ordinal());
-      XSSFCell cell = row.createCell(column.ordinal());
+    for (int place = 0; place < columns.size(); place++) {
+      InventoryColumn column = columns.get(place);
+      String text = texts.get(place);
+      XSSFCell cell = row.createCell(place);
       cell.setCellStyle(looks.of(column));
       if (text.matches("[0-9]+(\\.[0-9]+)?") && column != InventoryColumn.CERTIFICATE) {
         cell.setCellValue(Double.parseDouble(text));
@@ -90,18 +97,18 @@ final class InventorySheet {
       sheet.setMargin(margin, MARGIN_INCHES);
     }
     int last = lastOf(CalculatedColumn.MELT_AT_MOST.ordinal() + 1);
-    String columns = "$A:$" + CellReference.convertNumToColString(last);
-    sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), columns);
+    String printed = "$A:$" + CellReference.convertNumToColString(last);
+    sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), printed);
     sheet.getFooter().setCenter("&A, page &P of &N");
   }
 
   /** The place from 0 of the last of the first calculated columns, behind the typed ones. */
-  private static int lastOf(int calculated) {
+  private int lastOf(int calculated) {
     long added =
         Arrays.stream(CalculatedColumn.values())
             .limit(calculated)
             .filter(column -> !SELDOM.contains(column))
             .count();
-    return InventoryColumn.values().length - 1 + (int) added;
+    return columns.size() - 1 + (int) added;
   }
 }

@@ -20,20 +20,32 @@ public final class StarterWorkbook {
   /** The properties need some moment; this one stands for none. */
   private static final Date NO_MOMENT = new Date(0);
 
+  private final WorkbookKind kind;
   private final boolean withDemoRows;
 
-  private StarterWorkbook(boolean withDemoRows) {
+  private StarterWorkbook(WorkbookKind kind, boolean withDemoRows) {
+    this.kind = kind;
     this.withDemoRows = withDemoRows;
   }
 
-  /** With the rows of an invented scenario, marked so. */
+  /** A collection with the rows of an invented scenario, marked so. */
   public static StarterWorkbook withDemoRows() {
-    return new StarterWorkbook(true);
+    return withDemoRows(WorkbookKind.INVENTORY);
+  }
+
+  /** With the rows of an invented scenario, marked so. */
+  public static StarterWorkbook withDemoRows(WorkbookKind kind) {
+    return new StarterWorkbook(kind, true);
+  }
+
+  /** A collection; headings and hints only. */
+  public static StarterWorkbook empty() {
+    return empty(WorkbookKind.INVENTORY);
   }
 
   /** Headings and hints only. */
-  public static StarterWorkbook empty() {
-    return new StarterWorkbook(false);
+  public static StarterWorkbook empty(WorkbookKind kind) {
+    return new StarterWorkbook(kind, false);
   }
 
   /**
@@ -45,9 +57,12 @@ public final class StarterWorkbook {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Looks looks = new Looks(workbook);
-      List<List<String>> rows = withDemoRows ? DemoRows.read() : List.of();
-      new InventorySheet(workbook.createSheet("Inventory"), looks).fill(rows);
-      new HowToSheet(workbook.createSheet("How to use"), looks).fill(withDemoRows);
+      List<List<String>> rows = withDemoRows ? DemoRows.read(kind.demo()) : List.of();
+      new InventorySheet(workbook.createSheet(kind.sheet()), looks, kind).fill(rows);
+      if (kind == WorkbookKind.TYPE_SET) {
+        new SetSheet(workbook.createSheet("My set"), looks).fill(DemoRows.read("set-places.csv"));
+      }
+      new HowToSheet(workbook.createSheet("How to use"), looks, kind).fill(withDemoRows);
       workbook.setActiveSheet(0);
       describe(workbook.getProperties());
       workbook.write(bytes);
@@ -55,9 +70,9 @@ public final class StarterWorkbook {
     FixedZip.copy(bytes.toByteArray(), out);
   }
 
-  private static void describe(POIXMLProperties properties) {
+  private void describe(POIXMLProperties properties) {
     properties.getCoreProperties().setCreator("Fineweight");
-    properties.getCoreProperties().setTitle("Coin inventory");
+    properties.getCoreProperties().setTitle("Coin " + kind);
     properties.getCoreProperties().setCreated(Optional.of(NO_MOMENT));
     properties.getCoreProperties().setModified(Optional.of(NO_MOMENT));
     properties.getExtendedProperties().getUnderlyingProperties().setApplication("Fineweight");

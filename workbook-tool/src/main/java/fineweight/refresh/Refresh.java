@@ -9,6 +9,7 @@ import fineweight.column.RowState;
 import fineweight.identification.CoinIdentifier;
 import fineweight.refresh.column.ColumnPlan;
 import fineweight.refresh.column.Filling;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.column.WatchedColumns;
 import fineweight.refresh.inventory.Answers;
 import fineweight.refresh.inventory.Inventory;
@@ -23,18 +24,21 @@ import fineweight.refresh.own.OwnTerms;
 import fineweight.refresh.sheet.TypeSetSheet;
 import fineweight.refresh.worth.Spot;
 import fineweight.refresh.worth.Worths;
+import fineweight.toolpack.SheetFunctionPack;
 import fineweight.typeset.TypeSet;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.FileFormat;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.Recalculation;
 import fineweight.workbook.SheetEdit;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookEdit;
 import fineweight.workbook.WorkbookRefusal;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,7 +62,7 @@ public final class Refresh {
   }
 
   /** All that a run would do, worked out but not done. */
-  private record Prepared(Reckoning reckoning, WorkbookEdit edit) {}
+  private record Prepared(Reckoning reckoning, WorkbookEdit edit, Set<CellPlace> left) {}
 
   /**
    * @param changes takes each cell that would change
@@ -75,7 +79,7 @@ public final class Refresh {
           count[0]++;
           changes.accept(change);
         });
-    return new Reporting(prepared.reckoning()).report(count[0], Optional.empty());
+    return new Reporting(prepared.reckoning(), prepared.left()).report(count[0], Optional.empty());
   }
 
   /** Fills the workbook, unseen. */
@@ -90,7 +94,7 @@ public final class Refresh {
     Prepared prepared = new Refresh(workbook, wishes, progress).prepare(true);
     refuseProtected(workbook, prepared.reckoning().inventory().sheet(), wishes);
     Workbook.SaveResult saved = workbook.save(prepared.edit());
-    return new Reporting(prepared.reckoning())
+    return new Reporting(prepared.reckoning(), prepared.left())
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
   }
 
@@ -109,7 +113,17 @@ public final class Refresh {
     }
   }
 
+  private void refuseCallsInText() throws RefreshRefusal {
+    if (workbook.format() == FileFormat.CSV && wishes.money() == MoneyCells.ADD_IN_FORMULAS) {
+      throw new RefreshRefusal(
+          RefreshRefusal.Kind.OPTION,
+          workbook.path()
+              + ": a text table holds no formulas, so the add-in has nothing to calculate in it; leave --add-in-formulas out, or save the list as .xlsx first.");
+    }
+  }
+
   private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {
+    refuseCallsInText();
     OurMarks marks = OurMarks.read(workbook.names());
     OwnLists lists = OwnLists.find(workbook, marks, wishes.further().lists());
     Inventory inventory = new InventoryFinder(workbook, marks, lists.sheets()).find(wishes.sheet());
@@ -130,7 +144,9 @@ public final class Refresh {
     Optional<TypeSet> set = set(marks, lists, appraiser, remarks);
     Worths worths = new Worths(spot, own.remarking(remarks));
     Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, worths, set, wishes);
-    return new Prepared(reckoning, edit(reckoning, answers));
+    Set<CellPlace> left = new LinkedHashSet<>();
+    Recalculation called = new Recalculation(SheetFunctionPack.calculator(), left::add);
+    return new Prepared(reckoning, edit(reckoning, answers).with(called), left);
   }
 
   /** The set asked for now, or the one asked for before, or a sheet of its owner's. */
@@ -256,7 +272,7 @@ public final class Refresh {
         reckoning.worths(),
         new Filling.Manner(
             reckoning.inventory().table().first(InputColumn.COUNTRY).isPresent(),
-            !text && !wishes.valuesOnly(),
+            text ? MoneyCells.VALUES : wishes.money(),
             text),
         further);
   }

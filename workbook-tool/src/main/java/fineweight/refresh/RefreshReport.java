@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param figures sums over all rows
  * @param open rows that need a person, most money at stake first
  * @param badCells sentences about cells that could not be used
+ * @param notCalculated sentences about formulas of the owner that call our functions and could not
+ *     be calculated
  * @param changedCells how many cells change
  * @param selling what is for sale, and what was gained on what is gone
  * @param backup where the former file is kept; empty if nothing was written
@@ -28,6 +30,7 @@ public record RefreshReport(
     Figures figures,
     List<OpenRow> open,
     List<String> badCells,
+    List<String> notCalculated,
     long changedCells,
     Optional<Path> backup,
     Selling selling) {

@@ -1,6 +1,7 @@
 package fineweight.refresh;
 
 import fineweight.refresh.collection.SellingTerms;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.own.OwnListWishes;
 import fineweight.spot.SpotPrices;
 import fineweight.standard.Standards;
@@ -15,7 +16,7 @@ import java.util.Optional;
  * @param currencyGiven whether the currency was named by the user
  * @param wear the share of metal to take off, if named
  * @param sheet the sheet to fill, if named
- * @param valuesOnly whether money cells hold values and no formulas
+ * @param money what money cells hold; a text table has values whatever is wanted
  * @param leaveOutBadRows whether rows with impossible cells are marked and the others filled, or
  *     the run refused
  * @param fillProtected whether a sheet that its owner has protected is filled too
@@ -30,7 +31,7 @@ public record RefreshWishes(
     boolean currencyGiven,
     Optional<BigDecimal> wear,
     Optional<String> sheet,
-    boolean valuesOnly,
+    MoneyCells money,
     boolean leaveOutBadRows,
     boolean fillProtected,
     Standards standards,

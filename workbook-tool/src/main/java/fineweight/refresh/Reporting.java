@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Puts together what a run has to say. */
 final class Reporting {
@@ -32,8 +33,13 @@ final class Reporting {
   private final List<ReadRow> held;
   private final RefreshReport.Selling selling;
   private final List<String> ownRemarks;
+  private final Set<CellPlace> left;
 
-  Reporting(Reckoning reckoning) {
+  /**
+   * @param left cells that call our functions and could not be calculated
+   */
+  Reporting(Reckoning reckoning, Set<CellPlace> left) {
+    this.left = left;
     this.workbook = reckoning.workbook();
     this.inventory = reckoning.inventory();
     this.reader = reckoning.reader();
@@ -64,7 +70,25 @@ final class Reporting {
         .forEach(
             cell -> bad.add(workbook.path() + ", " + cell.place() + ": " + cell.sentence() + "."));
     return new RefreshReport(
-        understood(), figures(), List.copyOf(open), bad, changedCells, backup, selling);
+        understood(),
+        figures(),
+        List.copyOf(open),
+        bad,
+        notCalculated(),
+        changedCells,
+        backup,
+        selling);
+  }
+
+  private List<String> notCalculated() {
+    return left.stream()
+        .map(
+            place ->
+                workbook.path()
+                    + ", "
+                    + place
+                    + ": the formula calls one of the FINEWEIGHT functions, but something else in it, or in a cell it looks at, is not calculated here, so its result stays as it was; open the file in an office with the add-in and calculate there.")
+        .toList();
   }
 
   private RefreshReport.Understood understood() {

@@ -79,6 +79,7 @@ public final class ResultJson {
     ArrayNode open = node.putArray("openRows");
     report.open().forEach(row -> openRow(open.addObject(), row));
     texts(node.putArray("badCells"), report.badCells());
+    texts(node.putArray("formulasNotCalculated"), report.notCalculated());
     node.put("rowsForSale", report.selling().lines().size());
     ArrayNode gains = node.putArray("gains");
     report.selling().gains().years().forEach(year -> gain(gains.addObject(), year));

@@ -5,6 +5,7 @@ import fineweight.refresh.OpenQuestions;
 import fineweight.refresh.Refresh;
 import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.Workbook;
@@ -127,7 +128,7 @@ final class AnswerCommand implements Callable<Integer> {
         prices.currencyGiven(),
         prices.wear(),
         Optional.empty(),
-        false,
+        MoneyCells.LIVE_FORMULAS,
         false,
         fillProtected,
         catalogue.standards(),

@@ -7,6 +7,7 @@ import fineweight.money.Amounts;
 import fineweight.money.WantedGain;
 import fineweight.refresh.RefreshWishes;
 import fineweight.refresh.RoughLot;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
 import fineweight.workbook.Workbook;
@@ -128,7 +129,7 @@ final class BidCommand implements Callable<Integer> {
         prices.currencyGiven(),
         prices.wear(),
         Optional.ofNullable(sheet),
-        false,
+        MoneyCells.LIVE_FORMULAS,
         true,
         false,
         catalogue.standards(),

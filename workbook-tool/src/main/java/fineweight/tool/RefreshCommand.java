@@ -1,6 +1,7 @@
 package fineweight.tool;
 
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.result.FileResult;
 import fineweight.result.RunResult;
 import fineweight.settings.SettingException;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -50,10 +52,28 @@ final class RefreshCommand implements Callable<Integer> {
   @Option(names = "--dry-run", description = "Show every cell that would change; write nothing.")
   private boolean dryRun;
 
-  @Option(
-      names = "--values-only",
-      description = "Put values into the money columns instead of live formulas.")
-  private boolean valuesOnly;
+  @ArgGroup(multiplicity = "0..1")
+  private MoneyChoice money = new MoneyChoice();
+
+  /** What the money columns hold, if not live formulas. */
+  private static final class MoneyChoice {
+    @Option(
+        names = "--values-only",
+        description = "Put values into the money columns instead of live formulas.")
+    private boolean valuesOnly;
+
+    @Option(
+        names = "--add-in-formulas",
+        description =
+            "Let the melt column call FINEWEIGHT.MELT of the add-in for LibreOffice. The values are stored too, so they show where the add-in is missing.")
+    private boolean addInFormulas;
+
+    MoneyCells cells() {
+      return valuesOnly
+          ? MoneyCells.VALUES
+          : addInFormulas ? MoneyCells.ADD_IN_FORMULAS : MoneyCells.LIVE_FORMULAS;
+    }
+  }
 
   @Option(
       names = "--leave-out-bad-rows",
@@ -135,7 +155,7 @@ final class RefreshCommand implements Callable<Integer> {
         prices.currencyGiven(),
         prices.wear(),
         Optional.ofNullable(sheet),
-        valuesOnly,
+        money.cells(),
         leaveOutBadRows,
         fillProtected,
         catalogue.standards(),

@@ -3,6 +3,7 @@ package fineweight.tool;
 import fineweight.refresh.RefreshReport;
 import fineweight.result.FileResult;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -30,6 +31,11 @@ final class RunTold {
     if (result.report().isPresent()) {
       RefreshReport report = result.report().get();
       new ReportWords(out).print(report, dryRun);
+      report.notCalculated().stream().limit(MOST_BAD_CELLS).forEach(err::println);
+      if (report.notCalculated().size() > MOST_BAD_CELLS) {
+        err.println(
+            "... and " + (report.notCalculated().size() - MOST_BAD_CELLS) + " more such formulas");
+      }
       if (!dryRun) {
         report.badCells().forEach(err::println);
         report.selling().gains().leftOut().forEach(err::println);
@@ -62,7 +68,8 @@ final class RunTold {
   }
 
   private void badCells(RefreshReport report) {
-    List<String> bad = report.badCells();
+    List<String> bad = new ArrayList<>(report.notCalculated());
+    bad.addAll(report.badCells());
     bad.stream().limit(MOST_BAD_CELLS).forEach(err::println);
     if (bad.size() > MOST_BAD_CELLS) {
       err.println(

@@ -67,9 +67,7 @@ final class CellArguments {
 
   /** A single blank cell counts as zero, as in arithmetic. */
   private static Argument single(ValueEval value) {
-    if (value instanceof StringValueEval text) {
-      return new Argument.Text(text.getStringValue());
-    }
+    // A number or a truth is a text to the evaluator as well: these come first.
     if (value instanceof BoolEval truth) {
       return new Argument.Number(truth.getBooleanValue() ? BigDecimal.ONE : BigDecimal.ZERO);
     }
@@ -77,6 +75,8 @@ final class CellArguments {
       // The shortest decimal that means this double: 0.1 is meant as 0.1.
       return new Argument.Number(BigDecimal.valueOf(number.getNumberValue()));
     }
-    return new Argument.Number(BigDecimal.ZERO);
+    return value instanceof StringValueEval text
+        ? new Argument.Text(text.getStringValue())
+        : new Argument.Number(BigDecimal.ZERO);
   }
 }

@@ -74,6 +74,7 @@ final class Sentences {
             backup -> lines.add("The file as it was is kept as " + backup.getFileName() + "."));
     lines.addAll(figures(report.figures()));
     lines.addAll(report.badCells());
+    lines.addAll(report.notCalculated());
     lines.add(CAUTION);
     return String.join("\n", lines);
   }

@@ -2,6 +2,7 @@ package fineweight.window;
 
 import fineweight.metal.Metal;
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.settings.SettingException;
 import fineweight.settings.SpotFile;
 import fineweight.settings.SpotText;
@@ -52,7 +53,7 @@ record Wanted(
         !code.isEmpty(),
         Optional.empty(),
         sheet,
-        false,
+        MoneyCells.LIVE_FORMULAS,
         leaveOutBadRows,
         false,
         standards,

@@ -10,13 +10,15 @@ import java.util.List;
  * @param names defined names of ours to add; one with the same name is replaced
  * @param removals what of ours is taken out
  * @param rows rows put under lists; no sheet is named twice, nor in {@code sheets} too
+ * @param recalculation formulas of the owner to calculate after all this
  */
 public record WorkbookEdit(
     List<SheetEdit> sheets,
     List<SheetDraft> drafts,
     List<NamedCell> names,
     Removal removals,
-    List<RowsEdit> rows) {
+    List<RowsEdit> rows,
+    Recalculation recalculation) {
   public WorkbookEdit {
     rows = List.copyOf(rows);
     sheets = List.copyOf(sheets);
@@ -27,12 +29,18 @@ public record WorkbookEdit(
   /** An edit that puts no rows under a list. */
   public WorkbookEdit(
       List<SheetEdit> sheets, List<SheetDraft> drafts, List<NamedCell> names, Removal removals) {
-    this(sheets, drafts, names, removals, List.of());
+    this(sheets, drafts, names, removals, List.of(), Recalculation.NONE);
+  }
+
+  /** This edit, after which some formulas are calculated. */
+  public WorkbookEdit with(Recalculation wanted) {
+    return new WorkbookEdit(sheets, drafts, names, removals, rows, wanted);
   }
 
   /** An edit that does nothing else. */
   public static WorkbookEdit of(RowsEdit rows) {
-    return new WorkbookEdit(List.of(), List.of(), List.of(), Removal.NOTHING, List.of(rows));
+    return new WorkbookEdit(
+        List.of(), List.of(), List.of(), Removal.NOTHING, List.of(rows), Recalculation.NONE);
   }
 
   /**

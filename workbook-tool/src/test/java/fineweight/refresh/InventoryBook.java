@@ -2,6 +2,7 @@ package fineweight.refresh;
 
 import fineweight.metal.Metal;
 import fineweight.quantity.MassUnit;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.spot.SpotPrice;
 import fineweight.spot.SpotPrices;
@@ -141,7 +142,7 @@ final class InventoryBook {
         true,
         Optional.empty(),
         Optional.empty(),
-        false,
+        MoneyCells.LIVE_FORMULAS,
         false,
         false,
         fineweight.standard.Standards.catalogue(),

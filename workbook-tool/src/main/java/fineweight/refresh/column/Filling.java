@@ -42,6 +42,7 @@ public final class Filling {
   private final Worths worths;
   private final boolean sayHome;
   private final boolean formulas;
+  private final Optional<CalledMelt> called;
   private final boolean plain;
   private final Map<CalculatedColumn, IntFunction<CellContent>> further;
 
@@ -50,10 +51,10 @@ public final class Filling {
    *
    * @param sayHome whether a row's note says that the home country was assumed; not if no row names
    *     one
-   * @param formulas whether money cells hold live formulas, or only values
+   * @param money what money cells hold
    * @param plain whether the file may know no letters beyond its own encoding
    */
-  public record Manner(boolean sayHome, boolean formulas, boolean plain) {}
+  public record Manner(boolean sayHome, MoneyCells money, boolean plain) {}
 
   /**
    * @param further the content of columns that only some inventories have, by row
@@ -71,7 +72,11 @@ public final class Filling {
     this.melt = worths.melt();
     this.worths = worths;
     this.sayHome = manner.sayHome();
-    this.formulas = manner.formulas();
+    this.formulas = manner.money() != MoneyCells.VALUES;
+    this.called =
+        manner.money() == MoneyCells.ADD_IN_FORMULAS
+            ? Optional.of(new CalledMelt(spot))
+            : Optional.empty();
     this.plain = manner.plain();
     this.further = further;
     read.forEach(row -> rows.put(row.row(), row));
@@ -154,8 +159,12 @@ public final class Filling {
     if (!formulas) {
       return new CellContent.Number(result.get());
     }
-    return CellContent.Formula.number(
-        melt.ofCells(content, ounceCells(content, row)), result.get());
+    String standardCell = CellPlace.letters(places.get(CalculatedColumn.STANDARD)) + (row + 1);
+    String formula =
+        called
+            .flatMap(call -> call.formula(appraisal, standardCell, result.get()))
+            .orElseGet(() -> melt.ofCells(content, ounceCells(content, row)));
+    return CellContent.Formula.number(formula, result.get());
   }
 
   private Map<Metal, String> ounceCells(FineContent content, int row) {

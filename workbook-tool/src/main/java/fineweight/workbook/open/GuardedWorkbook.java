@@ -107,7 +107,8 @@ final class GuardedWorkbook implements Workbook {
         edit.drafts(),
         edit.names(),
         edit.removals(),
-        edit.rows());
+        edit.rows(),
+        edit.recalculation());
   }
 
   private SheetEdit marked(SheetEdit edit) {

@@ -10,6 +10,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.util.Set;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.formula.udf.UDFFinder;
 
 /** An edit made on a copy in memory. */
 final class XlsEdit implements Closeable {
@@ -28,6 +29,10 @@ final class XlsEdit implements Closeable {
     XlsEdit made = new XlsEdit(file, edit, file.open());
     try {
       XlsSheets.refuseIfSealed(made.workbook, file);
+      // A calculator for this kind of file speaks the library's own language.
+      if (edit.recalculation().calculator() instanceof UDFFinder functions) {
+        made.workbook.addToolPack(functions);
+      }
       made.apply();
       return made;
     } catch (WorkbookRefusal | RuntimeException e) {
@@ -64,7 +69,7 @@ final class XlsEdit implements Closeable {
     for (RowsEdit each : edit.rows()) {
       rows.apply(each);
     }
-    new XlsResults(workbook, changes).refresh();
+    new XlsResults(workbook, changes, edit.recalculation()).refresh();
     names.hideAgain();
   }
 

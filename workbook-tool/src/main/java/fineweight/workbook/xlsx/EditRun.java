@@ -3,6 +3,7 @@ package fineweight.workbook.xlsx;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.ColumnEdit;
 import fineweight.workbook.NamedCell;
+import fineweight.workbook.Recalculation;
 import fineweight.workbook.RowsEdit;
 import fineweight.workbook.SheetDraft;
 import fineweight.workbook.SheetEdit;
@@ -34,6 +35,7 @@ import java.util.function.Consumer;
 /** One edit of one package, thought through before anything is written. */
 final class EditRun {
   private final OpenedPackage source;
+  private final WorkbookEdit edit;
   private final Styles styles;
   private final CellReading reading;
   private final WorkbookEdits workbook;
@@ -46,6 +48,7 @@ final class EditRun {
 
   EditRun(OpenedPackage source, WorkbookEdit edit) throws IOException, WorkbookRefusal {
     this.source = source;
+    this.edit = edit;
     styles = source.newStyles();
     reading = source.newReading(styles);
     workbook = new WorkbookEdits(source.workbook());
@@ -150,6 +153,14 @@ final class EditRun {
     return added;
   }
 
+  WorkbookEdit edit() {
+    return edit;
+  }
+
+  CellReading reading() {
+    return reading;
+  }
+
   List<SheetRun> sheets() {
     return sheets;
   }
@@ -225,7 +236,9 @@ final class EditRun {
   }
 
   /** Whether what was written holds everything that was meant to stay, and the edit. */
-  boolean isIn(Path written, WorkbookEdit edit) throws IOException, WorkbookRefusal {
+  boolean isIn(Path written) throws IOException, WorkbookRefusal {
+    // Formulas of sheets that are compared are not gathered again, so none can be calculated.
+    WorkbookEdit again = edit.with(Recalculation.NONE);
     Set<OpenedSheet> compared = new HashSet<>();
     for (SheetRun each : sheets) {
       if (each.changes()) {
@@ -233,7 +246,7 @@ final class EditRun {
       }
     }
     try (OpenedPackage copy = source.reopen(written, compared)) {
-      return assembly.isWholeIn(copy.zip()) && !new EditRun(copy, edit).changesAnything();
+      return assembly.isWholeIn(copy.zip()) && !new EditRun(copy, again).changesAnything();
     }
   }
 }

@@ -2,8 +2,8 @@ package fineweight.workbook.xlsx;
 
 import fineweight.workbook.CellChange;
 import fineweight.workbook.WorkbookRefusal;
-import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.splice.Outcome;
+import fineweight.workbook.xlsx.splice.OwnersResults;
 import fineweight.workbook.xlsx.splice.SheetPlan;
 import fineweight.workbook.xlsx.zip.PackageZip;
 import java.io.IOException;
@@ -17,7 +17,7 @@ final class SheetRun {
   private final OpenedSheet sheet;
   private final SheetPlan plan;
   private final Outcome analysed;
-  private CellSet dropped = new CellSet();
+  private final OwnersResults results = new OwnersResults();
 
   /**
    * @param whether whether it is enough to know if anything changes
@@ -40,19 +40,19 @@ final class SheetRun {
     return analysed;
   }
 
-  /** Stored results of the owner's formulas that shall go. */
-  void drop(CellSet results) {
-    dropped = results;
+  /** What becomes of the stored results of the owner's formulas. */
+  OwnersResults results() {
+    return results;
   }
 
   boolean changes() {
-    return analysed.touched() || !dropped.isEmpty();
+    return analysed.touched() || !results.isEmpty();
   }
 
   Outcome write(OutputStream out, Consumer<CellChange> changes)
       throws IOException, WorkbookRefusal {
     try (InputStream in = zip.xml(sheet.entry().part())) {
-      return plan.write(in, out, analysed, dropped, changes);
+      return plan.write(in, out, analysed, results, changes);
     }
   }
 }

@@ -87,10 +87,18 @@ final class StaleResults {
       take(changed, each.sheet().name(), each.analysed().changed());
     }
     takeDrafts(changed);
+    CalledResults called = new CalledResults(source, run, index);
+    if (called.areAny()) {
+      List<CellSet> reach = CellSet.copies(changed);
+      called.addTo(reach);
+      stale(reach);
+      called.calculate(reach, changed);
+    }
     List<CellSet> stale = stale(changed);
     for (int i = 0; i < source.sheets().size(); i++) {
-      if (!stale.get(i).isEmpty()) {
-        run.runOf(source.sheets().get(i)).drop(stale.get(i));
+      CellSet gone = called.without(i, stale.get(i));
+      if (!gone.isEmpty()) {
+        run.runOf(source.sheets().get(i)).results().drop(gone);
       }
     }
   }
@@ -108,6 +116,7 @@ final class StaleResults {
         vocabulary.addName(name.number("localSheetId", -1), name.get("name"), name.text());
       }
     }
+    run.edit().names().forEach(n -> vocabulary.addName(-1, n.name(), n.refersTo()));
   }
 
   private static boolean ours(List<ColumnTarget> targets, int row, int column) {

@@ -180,13 +180,13 @@ public final class XlsxWorkbook implements Workbook {
             path,
             fingerprint,
             out -> changed[0] = boundary.runWriting(() -> run.write(out)),
-            written -> check(run, written, edit));
+            written -> check(run, written));
     return new SaveResult(true, changed[0], backup);
   }
 
   /** Reads the new file back: it must be sound, and the same edit must find nothing to do. */
-  private void check(EditRun run, Path written, WorkbookEdit edit) throws WorkbookRefusal {
-    boolean complete = boundary.run(() -> run.isIn(written, edit));
+  private void check(EditRun run, Path written) throws WorkbookRefusal {
+    boolean complete = boundary.run(() -> run.isIn(written));
     if (!complete) {
       throw new WorkbookRefusal(
           Kind.UNSUPPORTED,

@@ -34,6 +34,10 @@ enum AllowedDifference {
           + " without it every office calculates anew",
       (d, c) -> d.is(SHEET, CELL) && c.cells().stale(d)),
 
+  CALLED_RESULT(
+      "the stored result of an owner's formula that calls our functions is brought up to date",
+      (d, c) -> d.is(SHEET, CELL) && c.cells().renews(d)),
+
   ROW_FOR_OWN_CELL(
       "a row that had no cell yet gets one of ours, or loses the only ones, ours",
       (d, c) -> (d.is(SHEET, ADDED) || d.is(SHEET, REMOVED)) && c.cells().ownRow(d)),

@@ -17,13 +17,17 @@ final class CellJudge {
   private final Set<CellPlace> possible;
   private final Set<CellPlace> changedOwn = new HashSet<>();
   private final Set<CellPlace> dropped = new HashSet<>();
+  private final Set<CellPlace> calling;
+  private final Set<CellPlace> renewed = new HashSet<>();
 
   /**
    * @param possible formula cells that may depend on ours
+   * @param calling cells with the result of a formula that calls our functions
    */
-  CellJudge(Expected expected, Set<CellPlace> possible) {
+  CellJudge(Expected expected, Set<CellPlace> possible, Set<CellPlace> calling) {
     this.expected = expected;
     this.possible = possible;
+    this.calling = calling;
   }
 
   /** Places of ours whose content changed, as far as the judge has seen them. */
@@ -34,6 +38,27 @@ final class CellJudge {
   /** Formula cells of the owner whose stored result was taken out. */
   Set<CellPlace> dropped() {
     return dropped;
+  }
+
+  /** Cells that call our functions and got another result. */
+  Set<CellPlace> renewed() {
+    return renewed;
+  }
+
+  boolean calls(CellPlace place) {
+    return calling.contains(place);
+  }
+
+  /** Whether nothing but the stored result is another, and the formula calls our functions. */
+  boolean renews(Difference d) {
+    CellPlace place = place(d, d.before());
+    boolean onlyResult = withoutResult(d.before()).equals(withoutResult(d.after()));
+    boolean there = d.after().child("v").isPresent();
+    if (!onlyResult || !there || !calling.contains(place)) {
+      return false;
+    }
+    renewed.add(place);
+    return expected.listed().contains(place);
   }
 
   boolean own(Difference d) {

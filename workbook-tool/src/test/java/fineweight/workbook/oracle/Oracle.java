@@ -55,7 +55,7 @@ public final class Oracle {
     compareParts(roles);
     DependencyWalk walk = new DependencyWalk(before, after);
     Set<CellPlace> possible = possible(walk);
-    CellJudge cells = new CellJudge(expected, possible);
+    CellJudge cells = new CellJudge(expected, possible, walk.calling("FINEWEIGHT."));
     Set<String> partsAfter = after.zip().entries().keySet();
     Set<String> newParts = new HashSet<>(partsAfter);
     newParts.removeAll(before.zip().entries().keySet());
@@ -81,7 +81,8 @@ public final class Oracle {
       return expected.listed();
     }
     Set<CellPlace> own = new HashSet<>(expected.listed());
-    own.removeIf(each -> !expected.owns(each));
+    Set<CellPlace> calling = walk.calling("FINEWEIGHT.");
+    own.removeIf(each -> !expected.owns(each) && !calling.contains(each));
     return walk.possible(own, expected.areas(), expected.names());
   }
 
@@ -89,10 +90,14 @@ public final class Oracle {
   private List<String> compareLists(DependencyWalk walk, CellJudge cells) throws IOException {
     List<String> findings = new ArrayList<>();
     Set<CellPlace> changed = new LinkedHashSet<>(cells.changedOwn());
+    changed.addAll(cells.renewed());
     Set<CellPlace> seeds = new HashSet<>(changed);
     expected.listed().stream().filter(each -> expected.ownsSheet(each.sheet())).forEach(seeds::add);
     for (CellPlace place : walk.certain(seeds, changedNames())) {
-      if (!expected.owns(place) && !cells.dropped().contains(place) && hasResult(place)) {
+      if (!expected.owns(place)
+          && !cells.calls(place)
+          && !cells.dropped().contains(place)
+          && hasResult(place)) {
         findings.add("stale result kept in " + place);
       }
     }

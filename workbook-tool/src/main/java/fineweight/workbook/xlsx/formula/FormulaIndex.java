@@ -12,18 +12,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * The owner's formulas of a workbook. Formulas that are one and the same, filled down, share their
  * needs, so that a formula costs a few numbers.
  */
 public final class FormulaIndex {
-  private static final int FIELDS = 5;
+  private static final int FIELDS = 6;
 
   private final Vocabulary vocabulary;
   private final List<Needs> needs = new ArrayList<>();
   private final Map<Needs, Integer> known = new HashMap<>();
   private final Map<Integer, Area> spread = new HashMap<>();
+  private final List<Shape> shapes = new ArrayList<>();
   private final List<String> sheetNames = new ArrayList<>();
   private int[] formulas = new int[FIELDS * 64];
   private int count;
@@ -45,6 +48,8 @@ public final class FormulaIndex {
       sheetNames.add("");
     }
     sheetNames.set(sheet, name);
+    int firstShape = shapes.size();
+    shapes.addAll(formulas.shapes());
     int[] ids = new int[formulas.shapes().size()];
     Arrays.fill(ids, -1);
     formulas.forEach(
@@ -60,7 +65,7 @@ public final class FormulaIndex {
           if (area != null) {
             spread.put(count, area);
           }
-          add(sheet, row, column, ids[shape], stored ? 1 : 0);
+          add(new int[] {sheet, row, column, ids[shape], stored ? 1 : 0, firstShape + shape});
         });
   }
 
@@ -102,17 +107,79 @@ public final class FormulaIndex {
         });
   }
 
-  private void add(int sheet, int row, int column, int id, int stored) {
+  private void add(int[] fields) {
     int place = count * FIELDS;
     if (place == formulas.length) {
       formulas = Arrays.copyOf(formulas, place * 2);
     }
-    formulas[place] = sheet;
-    formulas[place + 1] = row;
-    formulas[place + 2] = column;
-    formulas[place + 3] = id;
-    formulas[place + 4] = stored;
+    System.arraycopy(fields, 0, formulas, place, FIELDS);
     count++;
+  }
+
+  /**
+   * One formula of the owner.
+   *
+   * @param sheet by number
+   * @param text as written for the cell in {@code textRow} and {@code textColumn}
+   * @param area of an array; null for none
+   * @param plain whether an office would take the text as it is for this cell
+   */
+  public record Found(
+      int sheet,
+      int row,
+      int column,
+      String text,
+      int textRow,
+      int textColumn,
+      Area area,
+      boolean plain) {}
+
+  /** Takes each formula whose text passes. */
+  public void find(Predicate<String> wanted, Consumer<Found> taker) {
+    boolean[] passes = new boolean[shapes.size()];
+    for (int i = 0; i < passes.length; i++) {
+      passes[i] = wanted.test(shapes.get(i).text());
+    }
+    for (int i = 0; i < count; i++) {
+      if (passes[formulas[i * FIELDS + 5]]) {
+        taker.accept(found(i));
+      }
+    }
+  }
+
+  /**
+   * Takes each formula that stands in one of the cells or has no stored result.
+   *
+   * @param limits the last row and column of each sheet by its number
+   * @param seen gets all cells that these formulas look at
+   */
+  public void collect(
+      List<CellSet> cells, List<Area> limits, List<CellSet> seen, Consumer<Found> taker) {
+    for (int i = 0; i < count; i++) {
+      int place = i * FIELDS;
+      int sheet = formulas[place];
+      boolean stored = formulas[place + 4] == 1;
+      if (!stored || cells.get(sheet).contains(formulas[place + 1], formulas[place + 2])) {
+        taker.accept(found(i));
+        for (Reference area : needs.get(formulas[place + 3]).areas()) {
+          area.addTo(seen, limits, sheet, formulas[place + 1], formulas[place + 2]);
+        }
+      }
+    }
+  }
+
+  private Found found(int i) {
+    int place = i * FIELDS;
+    Shape shape = shapes.get(formulas[place + 5]);
+    return new Found(
+        formulas[place],
+        formulas[place + 1],
+        formulas[place + 2],
+        shape.text(),
+        shape.row(),
+        shape.column(),
+        spread.get(i),
+        !shape.kind().equals("dataTable"));
   }
 
   /** A formula that looks at a sheet; empty if none does. */

@@ -1,5 +1,6 @@
 package fineweight.workbook.xlsx.formula;
 
+import fineweight.workbook.SheetLayout.Area;
 import fineweight.workbook.xlsx.part.CellRef;
 import fineweight.workbook.xlsx.sheet.CellSet;
 import java.util.List;
@@ -56,6 +57,27 @@ record Reference(int firstSheet, int lastSheet, Corner first, Corner last) {
       }
     }
     return false;
+  }
+
+  /** Adds the area, as far as its sheets reach, for the formula in that cell. */
+  void addTo(List<CellSet> cells, List<Area> limits, int sheet, int row, int column) {
+    int from = firstSheet == OWN ? sheet : firstSheet;
+    int to = firstSheet == OWN ? sheet : lastSheet;
+    int top = first.rowFrom(row);
+    int bottom = last.rowFrom(row);
+    int left = first.columnFrom(column);
+    int right = last.columnFrom(column);
+    for (int i = Math.max(from, 0); i <= to; i++) {
+      Area area =
+          new Area(
+              Math.max(0, Math.min(top, bottom)),
+              Math.max(0, Math.min(left, right)),
+              Math.min(limits.get(i).lastRow(), Math.max(top, bottom)),
+              Math.min(limits.get(i).lastColumn(), Math.max(left, right)));
+      if (area.firstRow() <= area.lastRow() && area.firstColumn() <= area.lastColumn()) {
+        cells.get(i).addAll(area);
+      }
+    }
   }
 
   boolean touchesSheet(int sheet) {

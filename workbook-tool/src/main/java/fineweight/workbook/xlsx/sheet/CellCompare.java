@@ -68,6 +68,18 @@ public final class CellCompare {
     return formulaWords(cell.formulaText, value);
   }
 
+  /** The same with another result. */
+  public String words(CellXml cell, CellValue result) {
+    return cell.formula ? formulaWords(cell.formulaText, words(result)) : words(result);
+  }
+
+  /** Whether two results are the same to an owner. */
+  public static boolean same(CellValue one, CellValue other) {
+    return one instanceof CellValue.Number first && other instanceof CellValue.Number second
+        ? sameNumber(first.value(), second.value())
+        : one.equals(other);
+  }
+
   private static String formulaWords(String formula, String value) {
     return value.isEmpty() ? "=" + formula : "=" + formula + " (" + value + ")";
   }

@@ -1,15 +1,46 @@
 package fineweight.workbook.xlsx.sheet;
 
 import fineweight.workbook.SheetLayout.Area;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.IntConsumer;
 
 /** Cells of one sheet, a bit for each. */
 public final class CellSet {
   private static final BitSet NONE = new BitSet();
 
   private BitSet[] rowsByColumn = new BitSet[0];
+
+  /** Sets of the same cells, each to be changed by itself. */
+  public static List<CellSet> copies(List<CellSet> sets) {
+    List<CellSet> copies = new ArrayList<>();
+    for (CellSet each : sets) {
+      CellSet copy = new CellSet();
+      each.forEach(copy::add);
+      copies.add(copy);
+    }
+    return copies;
+  }
+
+  /** These cells but for others. */
+  public CellSet without(CellSet others) {
+    CellSet left = new CellSet();
+    forEach(
+        (row, column) -> {
+          if (!others.contains(row, column)) {
+            left.add(row, column);
+          }
+        });
+    return left;
+  }
+
+  /** Whether a column has any of the cells. */
+  public boolean hasColumn(int column) {
+    return !rows(column).isEmpty();
+  }
 
   private BitSet rows(int column) {
     return column < rowsByColumn.length && rowsByColumn[column] != null
@@ -63,6 +94,11 @@ public final class CellSet {
       }
     }
     return true;
+  }
+
+  /** The rows of one column. */
+  public void forEach(int column, IntConsumer taker) {
+    rows(column).stream().forEach(taker);
   }
 
   /** Row and column of each, column by column. */

@@ -31,6 +31,7 @@ public final class CellXml {
     style = 0;
     value = null;
     valued = false;
+    valueStart = -1;
     inline = null;
     formula = false;
     formulaText = "";
@@ -85,7 +86,7 @@ public final class CellXml {
     return end;
   }
 
-  /** Where its value element begins. */
+  /** Where its value element begins; -1 if it has none. */
   public long valueStart() {
     return valueStart;
   }

@@ -102,6 +102,12 @@ public record ColumnTarget(
     return model == null ? Wish.of(content, look) : Wish.of(content, look).styled(model.style());
   }
 
+  /** What the cell shall hold; null if it stays as it is, empty if it goes. */
+  public CellContent contentAt(int row) {
+    Wish wish = wish(row);
+    return wish == null ? null : wish.content() == null ? CellContent.EMPTY : wish.content();
+  }
+
   /** Whether the cell is one of those that the edit speaks of. */
   public boolean covers(int row) {
     boolean inside = row == headerRow || row >= firstRow && row <= lastRow;

@@ -3,9 +3,9 @@ package fineweight.workbook.xlsx.splice;
 import fineweight.workbook.CellChange;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.CellPlace;
+import fineweight.workbook.CellValue;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.sheet.CellCompare;
-import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.sheet.CellWriter;
 import fineweight.workbook.xlsx.sheet.CellXml;
 import fineweight.workbook.xlsx.sheet.RowTag;
@@ -22,7 +22,7 @@ final class RowSplice {
 
   private final SheetPlan plan;
   private final Cutting cutting;
-  private final CellSet dropped;
+  private final OwnersResults results;
   private final Consumer<CellChange> changes;
   private final Outcome outcome;
   private final CellCompare compare;
@@ -54,19 +54,19 @@ final class RowSplice {
   RowSplice(
       SheetPlan plan,
       Cutting cutting,
-      CellSet dropped,
+      OwnersResults results,
       Consumer<CellChange> changes,
       Outcome outcome) {
     this.plan = plan;
     this.cutting = cutting;
-    this.dropped = dropped;
+    this.results = results;
     this.changes = changes;
     this.outcome = outcome;
     compare = new CellCompare(plan.sheet(), plan.reading());
     guard = new GroupGuard(plan.sheet(), plan.targets());
     targets = plan.targets();
     wishes = new Wish[targets.size()];
-    seesAll = plan.facts().grouped() || !dropped.isEmpty();
+    seesAll = plan.facts().grouped() || !results.isEmpty();
     targets.forEach(t -> ours.set(t.column()));
     for (ColumnTarget target : targets) {
       if (!target.removes()) {
@@ -104,7 +104,7 @@ final class RowSplice {
   }
 
   boolean reads(CellXml cell) {
-    return ours.get(cell.column()) || dropped.contains(cell.row(), cell.column());
+    return ours.get(cell.column()) || results.concerns(cell.row(), cell.column());
   }
 
   void row(RowTag tag) throws IOException, WorkbookRefusal {
@@ -260,13 +260,45 @@ final class RowSplice {
     keptAny = true;
     outcome.lastKeptColumn = Math.max(outcome.lastKeptColumn, cell.column());
     looks.passed(cell.style());
-    if (cell.hasValue() && dropped.contains(cell.row(), cell.column())) {
+    CellValue fresh = results.fresh(cell.row(), cell.column());
+    if (fresh != null) {
+      put(cell, fresh);
+    } else if (cell.hasValue() && results.drops(cell.row(), cell.column())) {
       String before = words(cell);
       String tag = cutting.text(cell.start(), cell.tagEnd());
       cutting.replace(cell.start(), cell.tagEnd(), StartTag.without(tag, "t"));
       cutting.copyToTag(cell.valueStart());
       cutting.dropTo(cell.valueEnd());
       change(cell.column(), before, RECALCULATED);
+    }
+  }
+
+  /** The formula stays and gets another result. */
+  private void put(CellXml cell, CellValue fresh) throws IOException {
+    String before = words(cell);
+    String open = StartTag.opened(cutting.text(cell.start(), cell.tagEnd()));
+    String type = StoredResult.type(fresh);
+    String bare = StartTag.without(open, "t");
+    boolean single = cell.tagEnd() == cell.end();
+    String rest = single ? "" : cutting.text(cell.tagEnd(), cell.end());
+    // An end tag is plain letters: as many bytes as characters.
+    long endTag = cell.end() - (rest.length() - rest.lastIndexOf("</"));
+    cutting.replace(
+        cell.start(), cell.tagEnd(), type.isEmpty() ? bare : StartTag.with(bare, "t", type));
+    if (cell.valueStart() >= 0) {
+      cutting.copyToTag(cell.valueStart());
+      cutting.dropTo(cell.valueEnd());
+    } else if (!single) {
+      cutting.copyToTag(endTag);
+    }
+    cutting.write(StoredResult.element(tag("v"), fresh));
+    if (single) {
+      cutting.write("</" + tag("c") + ">");
+    }
+    if (changes != null) {
+      change(cell.column(), before, compare.words(cell, fresh));
+    } else {
+      change(cell.column(), "", "");
     }
   }
 

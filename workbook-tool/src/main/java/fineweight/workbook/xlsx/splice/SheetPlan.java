@@ -4,7 +4,6 @@ import fineweight.workbook.CellChange;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.sheet.CellMap;
 import fineweight.workbook.xlsx.sheet.CellReading;
-import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.sheet.SheetFacts;
 import fineweight.workbook.xlsx.sheet.SheetWalk;
 import fineweight.workbook.xlsx.xml.PlainUtf8;
@@ -42,7 +41,7 @@ public record SheetPlan(
     CutStream cut = new CutStream(PlainUtf8.of(raw));
     Outcome outcome = new Outcome(true);
     Cutting cutting = new Cutting(cut, OutputStream.nullOutputStream(), false);
-    RowSplice rows = new RowSplice(this, cutting, new CellSet(), null, outcome);
+    RowSplice rows = new RowSplice(this, cutting, new OwnersResults(), null, outcome);
     walk(cut, rows, new SheetSplice(rows, cutting, Frame.UNCHANGED, whether));
     outcome.partial = whether && outcome.touched;
     if (!outcome.partial) {
@@ -55,21 +54,21 @@ public record SheetPlan(
    * Writes the changed sheet.
    *
    * @param analysed what {@link #analyse} has found
-   * @param dropped formula cells whose stored result goes
+   * @param results what becomes of the results of the owner's formulas
    * @param changes null if nobody listens
    */
   public Outcome write(
       InputStream raw,
       OutputStream out,
       Outcome analysed,
-      CellSet dropped,
+      OwnersResults results,
       Consumer<CellChange> changes)
       throws IOException, WorkbookRefusal {
     Frame frame = Frame.of(targets, facts, analysed);
     CutStream cut = new CutStream(PlainUtf8.of(raw));
     Outcome outcome = new Outcome(false);
     Cutting cutting = new Cutting(cut, out, true);
-    RowSplice rows = new RowSplice(this, cutting, dropped, changes, outcome);
+    RowSplice rows = new RowSplice(this, cutting, results, changes, outcome);
     walk(cut, rows, new SheetSplice(rows, cutting, frame, false));
     rows.finish();
     cut.copyRest(out);

@@ -60,6 +60,17 @@ public final class DependencyWalk {
     return spread(cells, areas, names, true);
   }
 
+  /** Cells that show a result of a formula whose text names a function; arrays included. */
+  public Set<CellPlace> calling(String function) {
+    Set<CellPlace> found = new HashSet<>();
+    for (FormulaCell cell : reaches.keySet()) {
+      if (cell.text().toUpperCase(Locale.ROOT).contains(function)) {
+        found.addAll(places(cell.results()));
+      }
+    }
+    return found;
+  }
+
   private Set<CellPlace> spread(
       Set<CellPlace> cells, List<Area> areas, Set<String> names, boolean loose) {
     DirtyCells dirty = new DirtyCells();
