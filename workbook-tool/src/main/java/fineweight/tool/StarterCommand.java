@@ -29,7 +29,8 @@ final class StarterCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws WorkbookRefusal {
-    NewFile.write(file, empty ? StarterWorkbook.empty() : StarterWorkbook.withDemoRows());
+    NewFile.workbook(
+        file, (empty ? StarterWorkbook.empty() : StarterWorkbook.withDemoRows())::write);
     surroundings.out().println("Written: " + file + ".");
     surroundings
         .out()

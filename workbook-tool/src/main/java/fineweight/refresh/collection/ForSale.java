@@ -88,7 +88,7 @@ public final class ForSale {
   }
 
   /** The row's cost goes with its pieces, those gone before included. */
-  private static Money part(Money share, long pieces, ReadRow held) {
+  static Money part(Money share, long pieces, ReadRow held) {
     int gone = held.fate().kind().isGone() ? held.fate().pieces().orElse(0) : 0;
     long all = held.appraisal().pieces().orElse(1L) + gone;
     BigDecimal part =
