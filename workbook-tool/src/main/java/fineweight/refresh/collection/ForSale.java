@@ -72,8 +72,8 @@ public final class ForSale {
 
   private static long pieces(ReadRow row, Optional<TypeSetReview> set) {
     long all = row.appraisal().pieces().orElse(1L);
-    if (row.fate().kind() == Fate.Kind.FOR_SALE) {
-      return all;
+    if (row.fate().offered().isPresent()) {
+      return Math.min(all, row.fate().offered().getAsInt());
     }
     boolean decided = row.fate().kind() == Fate.Kind.KEEP;
     return decided
