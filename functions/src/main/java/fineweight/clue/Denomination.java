@@ -1,6 +1,8 @@
 package fineweight.clue;
 
 import fineweight.clue.lexicon.Face;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +29,7 @@ public record Denomination(List<Face> faces, Set<String> countries, Optional<Cou
 
   public Denomination {
     faces = List.copyOf(faces);
-    countries = Set.copyOf(countries);
+    // In the order of the list: where coins of several countries are alike, the first is named.
+    countries = Collections.unmodifiableSet(new LinkedHashSet<>(countries));
   }
 }

@@ -1,6 +1,8 @@
 package fineweight.clue;
 
 import fineweight.clue.lexicon.Face;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -15,7 +17,8 @@ import java.util.Set;
 public record TypeName(List<String> phrases, Set<String> countries, List<Face> implied) {
   public TypeName {
     phrases = List.copyOf(phrases);
-    countries = Set.copyOf(countries);
+    // In the order of the list: where coins of several countries are alike, the first is named.
+    countries = Collections.unmodifiableSet(new LinkedHashSet<>(countries));
     implied = List.copyOf(implied);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.StringJoiner;
 
 /**
@@ -99,6 +100,31 @@ public record Mints(List<Mark> marks) {
       }
     }
     return false;
+  }
+
+  /**
+   * Whether every coin of that year was struck at one of the mints meant.
+   *
+   * @param year empty for any year
+   * @param letters marks in capitals, an empty text for none
+   * @return false where no mint is known
+   */
+  public boolean onlyOf(List<String> letters, OptionalInt year) {
+    return !marks.isEmpty()
+        && marks.stream()
+            .filter(mark -> year.isEmpty() || mark.occursIn(year.getAsInt()))
+            .allMatch(
+                mark ->
+                    letters.contains(mark.letters()) || (mark.orNone() && letters.contains("")));
+  }
+
+  /** The years in which a mark occurs, where they are narrower than those of the coin. */
+  public Optional<Years> yearsOf(String letters) {
+    List<Mark> bearing =
+        marks.stream()
+            .filter(mark -> mark.letters().equals(letters) || (mark.orNone() && letters.isEmpty()))
+            .toList();
+    return bearing.size() == 1 ? bearing.get(0).years() : Optional.empty();
   }
 
   /** Whether one coin of that year may bear a mark, or none, that both allow. */

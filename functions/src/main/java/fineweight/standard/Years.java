@@ -125,6 +125,24 @@ public record Years(List<Range> ranges) {
     return false;
   }
 
+  /** Whether every year of the other lies in these. */
+  public boolean cover(Years other) {
+    return other.ranges.stream().allMatch(this::cover);
+  }
+
+  private boolean cover(Range theirs) {
+    int from = theirs.first();
+    for (Range mine : ranges) {
+      if (mine.contains(from)) {
+        if (mine.last() >= theirs.last()) {
+          return true;
+        }
+        from = mine.last() + 1;
+      }
+    }
+    return false;
+  }
+
   public int first() {
     return ranges.get(0).first();
   }

@@ -11,10 +11,11 @@ import java.util.Optional;
 /**
  * A collection held against a set. For each place the best piece is proposed to be kept and the
  * others to be sold. Undamaged comes before damaged, then the higher grade, then certified before
- * raw, then the earlier row. A sound certified piece is not proposed for sale because of a raw one
- * whose higher grade nobody independent gave. What the collector decided for a row beats the
- * proposal; and while he has not decided otherwise, the last piece of a place is never proposed for
- * sale. Immutable.
+ * raw, then the earlier row. The best certified piece is not proposed for sale because of a raw one
+ * that is as sound and whose higher grade nobody independent gave. What the collector decided for a
+ * row beats the proposal; and while he has not decided otherwise, the last piece of a place is
+ * never proposed for sale. A piece that fills a place only perhaps is open: it keeps no other from
+ * its place. Immutable.
  *
  * @param set the set
  * @param standings one for each row, in their order
@@ -41,7 +42,7 @@ public record SetReview(TypeSet set, List<Standing> standings) {
     Map<TypeEntry, List<Integer>> byPlace = new LinkedHashMap<>();
     for (int row = 0; row < pieces.size(); row++) {
       List<TypeEntry> places = set.placesFor(pieces.get(row));
-      if (places.size() == 1) {
+      if (places.size() == 1 && places.get(0).surelyHolds(pieces.get(row))) {
         byPlace.computeIfAbsent(places.get(0), place -> new ArrayList<>()).add(row);
       } else {
         byRow.put(row, withoutPlace(pieces.get(row), places));
@@ -69,7 +70,7 @@ public record SetReview(TypeSet set, List<Standing> standings) {
             ? "the set has no place for it"
             : "it may be "
                 + String.join(" or ", places.stream().map(TypeEntry::words).toList())
-                + ": which?";
+                + (places.size() == 1 ? ", or have no place: is it?" : ": which?");
     boolean keeps = piece.isRuled(CollectedPiece.Ruling.KEEP);
     boolean sells = piece.isRuled(CollectedPiece.Ruling.SELL);
     return new Standing(

@@ -64,9 +64,49 @@ public record TypeEntry(String key, String name, Origin origin, Years years, Lis
     if (piece.type().isPresent()) {
       return isNamed(piece.type().get());
     }
-    return piece.standards().stream().anyMatch(origin::fits)
-        && (piece.year().isEmpty() || years.contains(piece.year().getAsInt()))
+    return piece.standards().stream()
+            .anyMatch(
+                standard ->
+                    origin.fits(standard)
+                        && (piece.year().isPresent()
+                            ? years.contains(piece.year().getAsInt())
+                            : years.overlaps(possibleYears(piece, standard))))
         && (mints.isEmpty() || piece.mint().isEmpty() || mints.contains(piece.mint().get()));
+  }
+
+  /**
+   * Whether a piece fills this place for certain: whatever of its coin, date and mint is still open
+   * makes no difference.
+   */
+  boolean surelyHolds(CollectedPiece piece) {
+    if (piece.type().isPresent()) {
+      return isNamed(piece.type().get());
+    }
+    return piece.standards().stream()
+        .allMatch(
+            standard ->
+                origin.fits(standard)
+                    && holdsItsDate(piece, standard)
+                    && holdsItsMint(piece, standard));
+  }
+
+  private boolean holdsItsDate(CollectedPiece piece, CoinStandard standard) {
+    return piece.year().isPresent()
+        ? years.contains(piece.year().getAsInt())
+        : years.cover(possibleYears(piece, standard));
+  }
+
+  /** Those of the coin, or those in which its mint mark occurs. */
+  private static Years possibleYears(CollectedPiece piece, CoinStandard standard) {
+    return piece.mint().flatMap(standard.issue().mints()::yearsOf).orElse(standard.issue().years());
+  }
+
+  private boolean holdsItsMint(CollectedPiece piece, CoinStandard standard) {
+    return mints.isEmpty()
+        || piece
+            .mint()
+            .map(mints::contains)
+            .orElseGet(() -> standard.issue().mints().onlyOf(mints, piece.year()));
   }
 
   private boolean isNamed(String wanted) {

@@ -4,9 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class MintsTest {
+  @Test
+  void aYearMayLeaveOneMint() {
+    Mints mints = Mints.parse("P (none); D (1921); S; CC (1878-1893)");
+    assertThat(mints.onlyOf(List.of("P", "S", "CC"), OptionalInt.of(1890))).isTrue();
+    assertThat(mints.onlyOf(List.of("", "S", "CC"), OptionalInt.of(1890))).isTrue();
+    assertThat(mints.onlyOf(List.of("P", "S"), OptionalInt.of(1890))).isFalse();
+    assertThat(mints.onlyOf(List.of("P", "S"), OptionalInt.of(1900))).isTrue();
+    assertThat(mints.onlyOf(List.of("P", "S"), OptionalInt.empty())).isFalse();
+    assertThat(Mints.ANY.onlyOf(List.of("P"), OptionalInt.empty())).isFalse();
+    assertThat(mints.yearsOf("CC")).contains(Years.parse("1878-1893"));
+    assertThat(mints.yearsOf("S")).isEmpty();
+    assertThat(mints.yearsOf("")).isEmpty();
+    assertThat(mints.yearsOf("W")).isEmpty();
+  }
+
   @Test
   void anEmptyTextAllowsEveryMark() {
     assertThat(Mints.parse(" ").allow("CC", 1890)).isTrue();

@@ -30,6 +30,17 @@ class YearsProperties {
   }
 
   @Property
+  void oneCoversTheOtherExactlyWhereItHasEveryYearOfIt(
+      @ForAll("years") Years years, @ForAll("years") Years others) {
+    boolean everyYear =
+        IntStream.rangeClosed(1, 9999)
+            .allMatch(year -> years.contains(year) || !others.contains(year));
+    boolean open = others.last().isEmpty() && years.last().isPresent();
+    assertThat(years.cover(others)).isEqualTo(everyYear && !open);
+    assertThat(years.cover(years)).isTrue();
+  }
+
+  @Property
   void firstAndLastAreTheEnds(@ForAll("years") Years years) {
     assertThat(years.contains(years.first())).isTrue();
     assertThat(years.contains(years.first() - 1)).isFalse();
@@ -41,6 +52,13 @@ class YearsProperties {
               assertThat(years.contains(last + 1)).isFalse();
             },
             () -> assertThat(years.contains(9999)).isTrue());
+  }
+
+  @Example
+  void rangesThatTouchCoverTogether() {
+    assertThat(Years.parse("1878-1904;1905-1921").cover(Years.parse("1900-1910"))).isTrue();
+    assertThat(Years.parse("1878-1904;1906-1921").cover(Years.parse("1900-1910"))).isFalse();
+    assertThat(Years.parse("1986-").cover(Years.parse("1990-1991;2000-"))).isTrue();
   }
 
   @Example

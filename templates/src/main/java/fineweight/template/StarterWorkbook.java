@@ -1,12 +1,8 @@
 package fineweight.template;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.Date;
 import java.util.List;
-import java.util.Optional;
-import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -17,9 +13,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * <p>The same choice always gives the same bytes: no clock, no user name.
  */
 public final class StarterWorkbook {
-  /** The properties need some moment; this one stands for none. */
-  private static final Date NO_MOMENT = new Date(0);
-
   private final WorkbookKind kind;
   private final boolean withDemoRows;
 
@@ -54,7 +47,6 @@ public final class StarterWorkbook {
    * @throws IOException if the stream cannot take it
    */
   public void write(OutputStream out) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Looks looks = new Looks(workbook);
       List<List<String>> rows = withDemoRows ? DemoRows.read(kind.demo()) : List.of();
@@ -64,17 +56,7 @@ public final class StarterWorkbook {
       }
       new HowToSheet(workbook.createSheet("How to use"), looks, kind).fill(withDemoRows);
       workbook.setActiveSheet(0);
-      describe(workbook.getProperties());
-      workbook.write(bytes);
+      FixedWorkbook.write(workbook, "Coin " + kind, out);
     }
-    FixedZip.copy(bytes.toByteArray(), out);
-  }
-
-  private void describe(POIXMLProperties properties) {
-    properties.getCoreProperties().setCreator("Fineweight");
-    properties.getCoreProperties().setTitle("Coin " + kind);
-    properties.getCoreProperties().setCreated(Optional.of(NO_MOMENT));
-    properties.getCoreProperties().setModified(Optional.of(NO_MOMENT));
-    properties.getExtendedProperties().getUnderlyingProperties().setApplication("Fineweight");
   }
 }

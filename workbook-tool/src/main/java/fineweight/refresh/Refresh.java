@@ -122,9 +122,32 @@ public final class Refresh {
     }
   }
 
+  /** Everything that is to be known of the pieces, without a word of what shall stand where. */
+  static Reckoning reckoning(
+      Workbook workbook, RefreshWishes wishes, boolean pricesNeeded, Progress progress)
+      throws WorkbookRefusal, RefreshRefusal {
+    OurMarks marks = OurMarks.read(workbook.names());
+    return new Refresh(workbook, wishes, progress)
+        .reckoning(marks, answers(workbook, marks, wishes), pricesNeeded);
+  }
+
+  private static Answers answers(Workbook workbook, OurMarks marks, RefreshWishes wishes)
+      throws WorkbookRefusal {
+    return Answers.read(workbook, marks).with(wishes.answers());
+  }
+
   private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {
     refuseCallsInText();
     OurMarks marks = OurMarks.read(workbook.names());
+    Answers answers = answers(workbook, marks, wishes);
+    Reckoning reckoning = reckoning(marks, answers, pricesNeeded);
+    Set<CellPlace> left = new LinkedHashSet<>();
+    Recalculation called = new Recalculation(SheetFunctionPack.calculator(), left::add);
+    return new Prepared(reckoning, edit(reckoning, answers).with(called), left);
+  }
+
+  private Reckoning reckoning(OurMarks marks, Answers answers, boolean pricesNeeded)
+      throws WorkbookRefusal, RefreshRefusal {
     OwnLists lists = OwnLists.find(workbook, marks, wishes.further().lists());
     Inventory inventory = new InventoryFinder(workbook, marks, lists.sheets()).find(wishes.sheet());
     Spot spot = Spot.of(workbook, marks, wishes.prices(), wishes.currencyGiven(), wishes.wear());
@@ -133,7 +156,6 @@ public final class Refresh {
           RefreshRefusal.Kind.NO_PRICES,
           "No price is given: add --spot XAG=30.00 --spot XAU=2500.00 (price of one troy ounce), or --spot-file prices.json.");
     }
-    Answers answers = Answers.read(workbook, marks).with(wishes.answers());
     Appraiser appraiser = appraiser(spot);
     RowReader reader = new RowReader(workbook, inventory, appraiser, answers);
     reader.read(progress);
@@ -143,10 +165,7 @@ public final class Refresh {
     List<String> remarks = new ArrayList<>(own.remarks());
     Optional<TypeSet> set = set(marks, lists, appraiser, remarks);
     Worths worths = new Worths(spot, own.remarking(remarks));
-    Reckoning reckoning = Reckoning.of(workbook, marks, inventory, reader, worths, set, wishes);
-    Set<CellPlace> left = new LinkedHashSet<>();
-    Recalculation called = new Recalculation(SheetFunctionPack.calculator(), left::add);
-    return new Prepared(reckoning, edit(reckoning, answers).with(called), left);
+    return Reckoning.of(workbook, marks, inventory, reader, worths, set, wishes);
   }
 
   /** The set asked for now, or the one asked for before, or a sheet of its owner's. */

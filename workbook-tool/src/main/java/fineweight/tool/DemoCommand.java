@@ -51,7 +51,7 @@ final class DemoCommand implements Callable<Integer> {
   public Integer call() throws WorkbookRefusal {
     Path file = folder.resolve(WORKBOOK);
     if (!Files.exists(file)) {
-      NewFile.write(file, StarterWorkbook.withDemoRows());
+      NewFile.workbook(file, StarterWorkbook.withDemoRows()::write);
     }
     List<String> words = new ArrayList<>(List.of("refresh", file.toString()));
     spot.forEach(price -> words.addAll(List.of("--spot", price)));

@@ -1,6 +1,7 @@
 package fineweight.tool;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
+import fineweight.label.LabelField;
 import fineweight.refresh.RefreshReport;
 import fineweight.refresh.collection.ByPlace;
 import fineweight.refresh.collection.Gains;
@@ -9,6 +10,8 @@ import fineweight.sale.RealisedGain;
 import fineweight.settings.SettingException;
 import fineweight.valuation.Worth;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -18,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /** The lists that a run writes beside the workbook, as CSV in UTF-8. */
@@ -165,6 +169,21 @@ final class ListFiles {
     }
     lines.add(List.of("", "", "", Gains.CAUTION, "", "", "", "", "", ""));
     write(file, lines);
+  }
+
+  /** The labels with a column for each field, for a program that prints labels. */
+  static void labels(OutputStream out, List<LabelChoiceOptions.Chosen> labels) throws IOException {
+    // Closing the writer would close the stream, which is its owner's to do.
+    CsvWriter writer =
+        CsvWriter.builder().build(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    writer.writeRecord(Stream.of(LabelField.values()).map(LabelField::word).toList());
+    for (LabelChoiceOptions.Chosen label : labels) {
+      writer.writeRecord(
+          Stream.of(LabelField.values())
+              .map(field -> harmless(label.fields().getOrDefault(field, "")))
+              .toList());
+    }
+    writer.flush();
   }
 
   private static String words(Optional<Money> money) {

@@ -71,6 +71,7 @@ public final class Main implements Runnable {
             .addSubcommand(new TableCommand(surroundings))
             .addSubcommand(new BidCommand(surroundings))
             .addSubcommand(new WeighCommand(surroundings))
+            .addSubcommand(new LabelsCommand(surroundings))
             .addSubcommand(new StarterCommand(surroundings))
             .addSubcommand(new GiveAwayCommand(surroundings))
             .addSubcommand(new DemoCommand(surroundings))

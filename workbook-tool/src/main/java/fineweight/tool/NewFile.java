@@ -1,6 +1,5 @@
 package fineweight.tool;
 
-import fineweight.template.StarterWorkbook;
 import fineweight.workbook.WorkbookRefusal;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -10,24 +9,37 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 
-/** A starter workbook put where nothing was. */
+/** A file put where nothing was. */
 final class NewFile {
+  /** What is written. */
+  @FunctionalInterface
+  interface Content {
+    void write(OutputStream out) throws IOException;
+  }
+
   private NewFile() {}
 
   /**
    * @throws WorkbookRefusal if the file exists, its name is no workbook's, or it cannot be written
    */
-  static void write(Path file, StarterWorkbook starter) throws WorkbookRefusal {
+  static void workbook(Path file, Content content) throws WorkbookRefusal {
     if (!file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
       throw refusal(file + ": a new workbook needs a name that ends in .xlsx.");
     }
+    write(file, content);
+  }
+
+  /**
+   * @throws WorkbookRefusal if the file exists or cannot be written
+   */
+  static void write(Path file, Content content) throws WorkbookRefusal {
     try {
       Path folder = file.toAbsolutePath().getParent();
       if (folder != null) {
         Files.createDirectories(folder);
       }
       try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
-        starter.write(out);
+        content.write(out);
       }
     } catch (FileAlreadyExistsException taken) {
       throw refusal(file + " exists already and was left alone; choose another name.");

@@ -1,16 +1,13 @@
 package fineweight.tool;
 
-import fineweight.money.WantedGain;
 import fineweight.refresh.RefreshReport;
 import fineweight.refresh.RefreshWishes;
 import fineweight.refresh.collection.SellingTerms;
-import fineweight.sale.FeeSchedule;
-import fineweight.settings.FeeFile;
 import fineweight.settings.SettingException;
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The options about what to keep, what to sell and what a sale must bring. */
@@ -27,21 +24,7 @@ final class SellingOptions {
       })
   private String set;
 
-  @Option(
-      names = "--fees",
-      paramLabel = "FILE",
-      description = {
-        "JSON file with what selling costs you: a column tells the least price of what is for sale.",
-        "Example: {\"currency\": \"USD\", \"commission\": \"12.5 up to 1000; 9\", \"fixed\": \"0.50\"}"
-      })
-  private Path fees;
-
-  @Option(
-      names = "--margin",
-      paramLabel = "PERCENT",
-      description =
-          "What a sale shall leave beyond the cost, in per cent of its price; 0 if absent.")
-  private BigDecimal margin;
+  @Mixin private FeeOptions fees;
 
   @Option(
       names = "--sale-list",
@@ -71,7 +54,7 @@ final class SellingOptions {
     refuseSameFile(saleList, "--sale-list", workbook);
     refuseSameFile(placeList, "--place-list", workbook);
     refuseSameFile(gains, "--gains", workbook);
-    Optional<SellingTerms> terms = terms(currency);
+    Optional<SellingTerms> terms = fees.terms(currency);
     return new RefreshWishes.Further(
         Optional.ofNullable(set),
         terms,
@@ -85,20 +68,6 @@ final class SellingOptions {
     if (list != null
         && list.toAbsolutePath().normalize().equals(workbook.toAbsolutePath().normalize())) {
       throw new SettingException(option + " names the workbook itself; choose another file");
-    }
-  }
-
-  private Optional<SellingTerms> terms(CurrencyUnit currency) throws SettingException {
-    if (fees == null && margin == null) {
-      return Optional.empty();
-    }
-    FeeSchedule schedule = fees == null ? FeeSchedule.none(currency) : FeeFile.read(fees, currency);
-    try {
-      return Optional.of(
-          new SellingTerms(
-              schedule, margin == null ? WantedGain.none() : new WantedGain.Margin(margin)));
-    } catch (IllegalArgumentException impossible) {
-      throw new SettingException("--margin: " + impossible.getMessage());
     }
   }
 

@@ -36,7 +36,9 @@ final class StarterCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws WorkbookRefusal {
-    NewFile.write(file, empty ? StarterWorkbook.empty(kind) : StarterWorkbook.withDemoRows(kind));
+    StarterWorkbook workbook =
+        empty ? StarterWorkbook.empty(kind) : StarterWorkbook.withDemoRows(kind);
+    NewFile.workbook(file, workbook::write);
     surroundings.out().println("Written: " + file + ".");
     surroundings
         .out()

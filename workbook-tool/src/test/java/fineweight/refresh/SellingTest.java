@@ -137,4 +137,47 @@ class SellingTest {
               assertThat(year.gain().money()).isEqualTo(Money.parse("USD 27.33"));
             });
   }
+
+  @Test
+  void partsOfARowAreToldApart() throws Exception {
+    InventoryBook book =
+        InventoryBook.of(
+            folder,
+            HEADINGS,
+            "|1881|S|dollar|Morgan|5||100|keep 1, sold 2|90|6|2026-03-02",
+            "|1921||dollar|Morgan|4||80|sold 1 and returned 2|30||2026-05-01",
+            "|1922||dollar|Peace|4||80|sold 1; for sale 2|35||2026-06-01",
+            "|1923||dollar|Peace|3||60|keep 2, for sale 1|||",
+            "|1924||dollar|Peace|2||40|not sold|||");
+    RefreshReport report = book.refresh("2026-11-02", "30", "2500");
+    // Left: three, one, three, three and two.
+    assertThat(report.figures().pieces()).isEqualTo(12);
+    Gains gains = report.selling().gains();
+    assertThat(gains.lines().stream().map(line -> line.gain().state() + " " + line.gain().pieces()))
+        .containsExactly("SOLD 2", "SOLD 1");
+    // 90 - 6 - 2 x 20 and 35 - 20.
+    assertThat(gains.years())
+        .singleElement()
+        .satisfies(year -> assertThat(year.gain().money()).isEqualTo(Money.parse("USD 59.00")));
+    assertThat(gains.leftOut())
+        .singleElement()
+        .asString()
+        .contains("row 3", "a row of its own with its price and day");
+  }
+
+  @Test
+  void aPartThatIsForSaleCarriesItsPartOfTheCost() throws Exception {
+    InventoryBook book =
+        InventoryBook.of(
+                folder,
+                HEADINGS,
+                "|1922||dollar|Peace|4||80|sold 1; for sale 2|35||2026-06-01",
+                "|1923||dollar|Peace|3||60|for sale 1|||")
+            .wishing(RefreshWishes.Further.NOTHING.selling(tenPercentFeeAndMargin()));
+    List<SaleLine> lines = book.refresh("2026-11-02", "30", "2500").selling().lines();
+    assertThat(lines.stream().map(line -> line.figures().pieces())).containsExactly(2L, 1L);
+    // 80 x 2 / 4 and 60 / 3.
+    assertThat(lines.stream().map(line -> line.figures().cost().orElseThrow()))
+        .containsExactly(Money.parse("USD 40.00"), Money.parse("USD 20.00"));
+  }
 }

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -128,7 +129,7 @@ public final class Lexicon {
         phrase,
         new Meaning.Coin(
             faces(row.getField("means")),
-            Set.copyOf(LexiconRows.list(row.getField("countries"), "|"))));
+            new LinkedHashSet<>(LexiconRows.list(row.getField("countries"), "|"))));
   }
 
   private void addType(NamedCsvRecord row, String phrase) {
@@ -136,7 +137,7 @@ public final class Lexicon {
         phrase,
         new Meaning.Type(
             LexiconRows.list(row.getField("means"), "|").stream().map(Words::normal).toList(),
-            Set.copyOf(LexiconRows.list(row.getField("countries"), "|")),
+            new LinkedHashSet<>(LexiconRows.list(row.getField("countries"), "|")),
             faces(row.getField("implies"))));
   }
 

@@ -72,8 +72,8 @@ public final class ForSale {
 
   private static long pieces(ReadRow row, Optional<TypeSetReview> set) {
     long all = row.appraisal().pieces().orElse(1L);
-    if (row.fate().kind() == Fate.Kind.FOR_SALE) {
-      return all;
+    if (row.fate().offered().isPresent()) {
+      return Math.min(all, row.fate().offered().getAsInt());
     }
     boolean decided = row.fate().kind() == Fate.Kind.KEEP;
     return decided
@@ -88,7 +88,7 @@ public final class ForSale {
   }
 
   /** The row's cost goes with its pieces, those gone before included. */
-  private static Money part(Money share, long pieces, ReadRow held) {
+  static Money part(Money share, long pieces, ReadRow held) {
     int gone = held.fate().kind().isGone() ? held.fate().pieces().orElse(0) : 0;
     long all = held.appraisal().pieces().orElse(1L) + gone;
     BigDecimal part =

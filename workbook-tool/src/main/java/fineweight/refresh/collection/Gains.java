@@ -44,6 +44,9 @@ public final class Gains {
   }
 
   private static String missing(Fate fate, Optional<Money> cost, Optional<Money> net) {
+    if (fate.mixed()) {
+      return "its parts went in different ways; give each part a row of its own with its price and day";
+    }
     if (fate.day().isEmpty()) {
       return "the day on which it went is not written, or cannot be read";
     }

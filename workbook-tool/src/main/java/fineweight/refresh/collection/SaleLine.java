@@ -92,7 +92,7 @@ public record SaleLine(
     return types.isEmpty() ? issue.denomination() : issue.denomination() + ", " + types.get(0);
   }
 
-  private static String country(String key) {
+  static String country(String key) {
     return key.matches("[A-Z]{2}") ? new Locale("", key).getDisplayCountry(Locale.ENGLISH) : key;
   }
 

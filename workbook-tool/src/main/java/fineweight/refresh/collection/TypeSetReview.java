@@ -74,15 +74,16 @@ public final class TypeSetReview {
         Optional.empty(),
         RowCondition.of(clues.condition()),
         (int) Math.max(1, Math.min(count, Integer.MAX_VALUE)),
-        ruling(row.fate()));
+        ruling(row.fate(), count));
   }
 
-  private static Optional<CollectedPiece.Ruling> ruling(Fate fate) {
-    return switch (fate.kind()) {
-      case KEEP -> Optional.of(CollectedPiece.Ruling.KEEP);
-      case FOR_SALE -> Optional.of(CollectedPiece.Ruling.SELL);
-      default -> Optional.empty();
-    };
+  /** Where only a part is for sale, the others are as undecided as if nothing was said. */
+  private static Optional<CollectedPiece.Ruling> ruling(Fate fate, long left) {
+    if (fate.kind() == Fate.Kind.KEEP) {
+      return Optional.of(CollectedPiece.Ruling.KEEP);
+    }
+    boolean all = fate.offered().isPresent() && fate.offered().getAsInt() >= left;
+    return all ? Optional.of(CollectedPiece.Ruling.SELL) : Optional.empty();
   }
 
   public SetReview review() {
