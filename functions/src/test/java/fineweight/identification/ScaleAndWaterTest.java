@@ -6,6 +6,7 @@ import fineweight.clue.Field;
 import fineweight.clue.FieldRole;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** What scale, magnet and water add to the words. */
@@ -64,6 +65,33 @@ class ScaleAndWaterTest {
                 new Field(FieldRole.MAGNET, "yes")));
     assertThat(got.kind()).isEqualTo("none");
     assertThat(got.said()).contains("magnet");
+  }
+
+  @Test
+  void aDiameterThatDoesNotFitIsSaidWithTheFigure() {
+    // A quarter has 24.3 mm by law, a half dollar 30.6 mm.
+    Answered got = measured("1964 half dollar", "24.3");
+    assertThat(got.kind().equals("one") && !got.isFlagged()).as(got.said()).isFalse();
+    assertThat(got.said()).contains("24.3").contains("30.6");
+    assertThat(measured("1964 half dollar", "30.6").isFlagged()).isFalse();
+  }
+
+  @Test
+  void whatIsMeasuredIsNeverAVerdictOfAuthenticity() {
+    for (Answered got :
+        List.of(
+            weighed("1921 Morgan dollar", "26.73", "23.7"),
+            weighed("1892 Barber half", "11.9", ""),
+            measured("1964 half dollar", "24.3"))) {
+      assertThat(got.said().toLowerCase(Locale.ROOT))
+          .doesNotContain("genuine", "authentic", "fake", "counterfeit", "forgery");
+    }
+  }
+
+  private static Answered measured(String text, String millimetres) {
+    return Answered.to(
+        List.of(
+            new Field(FieldRole.DESCRIPTION, text), new Field(FieldRole.DIAMETER, millimetres)));
   }
 
   private static Answered weighed(String text, String air, String water) {

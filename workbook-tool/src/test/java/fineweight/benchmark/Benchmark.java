@@ -190,6 +190,25 @@ final class Benchmark {
     return median(laps.subList(7, laps.size()));
   }
 
+  /** Lines of words: how many a second are read and valued, alone and in the whole job. */
+  void descriptions(int rows) throws IOException, InterruptedException {
+    Path source = DescriptionList.write(folder.resolve("descriptions.csv"), rows);
+    for (String kind : List.of("appraise", "refresh")) {
+      Measurement run = Measurement.of(program.quick("-Xmx1g"), kind, fresh(source), rows, 1);
+      double lap = run.laps().get(0);
+      out.printf(
+          Locale.ROOT,
+          "%n%,d descriptions, %s: %,.0f ms, %,.0f rows per second, CPU %,.0f ms, peak %d MB.%n",
+          rows,
+          kind.equals("appraise") ? "read and valued" : "whole job on a text table",
+          lap,
+          rows * 1000.0 / lap,
+          run.cpu(),
+          run.peak());
+    }
+    Files.delete(source);
+  }
+
   /** Whether the engine does with so little memory. */
   void memory(int rows, int megabytes) throws IOException, InterruptedException {
     Path file = fresh(InventoryFile.write(folder.resolve("memory.xlsx"), rows));

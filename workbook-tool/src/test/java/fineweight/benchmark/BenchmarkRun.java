@@ -13,9 +13,12 @@ import org.junit.jupiter.api.io.TempDir;
  * Starts the benchmark on the tests' class path; its name keeps it out of the ordinary test run.
  * The table is written to {@code target/benchmark.md}. Fewer sizes with {@code
  * -Dfineweight.benchmark.rows=1000,10000}, other than five pairs with {@code
- * -Dfineweight.benchmark.pairs=3}.
+ * -Dfineweight.benchmark.pairs=3}, fewer lines of words than 100,000 with {@code
+ * -Dfineweight.benchmark.descriptions=10000}.
  */
 class BenchmarkRun {
+  private static final int DESCRIPTIONS = 100_000;
+
   @TempDir Path folder;
 
   @Test
@@ -34,6 +37,7 @@ class BenchmarkRun {
       Benchmark benchmark = new Benchmark(folder, out, pairs);
       benchmark.run(sizes, office);
       benchmark.tell();
+      benchmark.descriptions(Integer.getInteger("fineweight.benchmark.descriptions", DESCRIPTIONS));
       if (sizes.contains(10_000)) {
         benchmark.warm(10_000);
       }

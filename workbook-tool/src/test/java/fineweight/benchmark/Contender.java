@@ -63,6 +63,8 @@ final class Contender {
       case "splice" -> engine(file, rows, PLAIN);
       case "engine" -> engine(file, rows, SafeSave.onDisk());
       case "poi" -> poi(file, rows);
+      case "appraise" -> DescriptionList.appraise(file);
+      case "refresh" -> DescriptionList.refresh(file);
       default -> throw new IllegalArgumentException(kind);
     }
   }

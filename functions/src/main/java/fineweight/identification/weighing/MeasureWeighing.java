@@ -71,8 +71,24 @@ final class MeasureWeighing {
             profile -> MeasureMatch.diameter(profile.standard(), measured.value()),
             "diameter " + millimetres);
     if (!agrees) {
-      working.remark("the diameter " + millimetres + " does not fit: have the piece looked at");
+      working.remark(
+          "the diameter "
+              + millimetres
+              + " does not fit"
+              + expectedDiameter()
+              + ": have the piece looked at");
     }
+  }
+
+  private String expectedDiameter() {
+    return working
+        .open()
+        .get(0)
+        .standard()
+        .specification()
+        .diameterMillimetres()
+        .map(known -> " " + known.stripTrailingZeros().toPlainString() + " mm")
+        .orElse("");
   }
 
   private void magnet(Clue<Boolean> magnet) {
