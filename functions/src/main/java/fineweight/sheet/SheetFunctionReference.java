@@ -29,6 +29,7 @@ public final class SheetFunctionReference {
         keeps its result and is named.
       - `fineweight refresh --add-in-formulas` lets the melt column call `FINEWEIGHT.MELT`. The figures
         are stored too, so that they show where the add-in is missing.
+      - [How long they take](functions-speed.md) in an office.
       - Melt is no offer and no appraisal: a buyer pays less.
       """;
 

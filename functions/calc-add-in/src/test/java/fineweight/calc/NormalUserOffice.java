@@ -109,6 +109,18 @@ final class NormalUserOffice implements AutoCloseable {
     return files.stream().map(file -> out.resolve(converted(file, kind))).toList();
   }
 
+  /** The office, waiting for another program to tell it what to do. */
+  Process listen(int port) throws IOException {
+    List<String> words =
+        asUser(
+            "soffice",
+            profile(),
+            "--headless",
+            "--norestore",
+            "--accept=socket,host=127.0.0.1,port=" + port + ";urp;");
+    return builder(words, folder.resolve("listening.txt")).start();
+  }
+
   private static String converted(Path file, String kind) {
     String name = file.getFileName().toString();
     String stem = name.substring(0, name.lastIndexOf('.'));
@@ -120,17 +132,9 @@ final class NormalUserOffice implements AutoCloseable {
   }
 
   private void run(String... command) throws IOException, InterruptedException {
-    List<String> words = new ArrayList<>();
-    if (System.getProperty("user.name").equals("root")) {
-      words.addAll(List.of("runuser", "-u", "nobody", "--"));
-    }
-    words.addAll(List.of(command));
+    List<String> words = asUser(command);
     Path log = folder.resolve("log.txt");
-    ProcessBuilder builder =
-        new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(log.toFile());
-    builder.environment().put("HOME", folder.toString());
-    builder.directory(folder.toFile());
-    Process process = builder.start();
+    Process process = builder(words, log).start();
     boolean ended = process.waitFor(5, TimeUnit.MINUTES);
     if (!ended) {
       process.destroyForcibly();
@@ -138,6 +142,23 @@ final class NormalUserOffice implements AutoCloseable {
     assertThat(ended && process.exitValue() == 0)
         .as(String.join(" ", words) + "\n" + Files.readString(log))
         .isTrue();
+  }
+
+  private static List<String> asUser(String... command) {
+    List<String> words = new ArrayList<>();
+    if (System.getProperty("user.name").equals("root")) {
+      words.addAll(List.of("runuser", "-u", "nobody", "--"));
+    }
+    words.addAll(List.of(command));
+    return words;
+  }
+
+  private ProcessBuilder builder(List<String> words, Path log) {
+    ProcessBuilder builder =
+        new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(log.toFile());
+    builder.environment().put("HOME", folder.toString());
+    builder.directory(folder.toFile());
+    return builder;
   }
 
   private void open(Path path) throws IOException {

@@ -276,30 +276,8 @@ final class RowSplice {
   /** The formula stays and gets another result. */
   private void put(CellXml cell, CellValue fresh) throws IOException {
     String before = words(cell);
-    String open = StartTag.opened(cutting.text(cell.start(), cell.tagEnd()));
-    String type = StoredResult.type(fresh);
-    String bare = StartTag.without(open, "t");
-    boolean single = cell.tagEnd() == cell.end();
-    String rest = single ? "" : cutting.text(cell.tagEnd(), cell.end());
-    // An end tag is plain letters: as many bytes as characters.
-    long endTag = cell.end() - (rest.length() - rest.lastIndexOf("</"));
-    cutting.replace(
-        cell.start(), cell.tagEnd(), type.isEmpty() ? bare : StartTag.with(bare, "t", type));
-    if (cell.valueStart() >= 0) {
-      cutting.copyToTag(cell.valueStart());
-      cutting.dropTo(cell.valueEnd());
-    } else if (!single) {
-      cutting.copyToTag(endTag);
-    }
-    cutting.write(StoredResult.element(tag("v"), fresh));
-    if (single) {
-      cutting.write("</" + tag("c") + ">");
-    }
-    if (changes != null) {
-      change(cell.column(), before, compare.words(cell, fresh));
-    } else {
-      change(cell.column(), "", "");
-    }
+    StoredResult.put(cutting, cell, fresh, prefix);
+    change(cell.column(), before, changes == null ? "" : compare.words(cell, fresh));
   }
 
   private void takeOut(CellXml cell) throws IOException, WorkbookRefusal {

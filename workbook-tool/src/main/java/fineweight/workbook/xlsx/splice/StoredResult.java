@@ -2,14 +2,17 @@ package fineweight.workbook.xlsx.splice;
 
 import fineweight.workbook.CellValue;
 import fineweight.workbook.xlsx.sheet.CellWriter;
+import fineweight.workbook.xlsx.sheet.CellXml;
+import fineweight.workbook.xlsx.xml.StartTag;
 import fineweight.workbook.xlsx.xml.XmlText;
+import java.io.IOException;
 
 /** How a formula's result is written. */
 final class StoredResult {
   private StoredResult() {}
 
   /** The type that the cell says; empty for a number. */
-  static String type(CellValue value) {
+  private static String type(CellValue value) {
     if (value instanceof CellValue.Number) {
       return "";
     }
@@ -20,9 +23,38 @@ final class StoredResult {
   }
 
   /**
+   * Puts a result in the place of the one that the cell has, or behind its formula.
+   *
+   * @param prefix of the main namespace, empty for none
+   */
+  static void put(Cutting cutting, CellXml cell, CellValue fresh, String prefix)
+      throws IOException {
+    String colon = prefix.isEmpty() ? "" : prefix + ":";
+    String open = StartTag.opened(cutting.text(cell.start(), cell.tagEnd()));
+    String bare = StartTag.without(open, "t");
+    String type = type(fresh);
+    boolean single = cell.tagEnd() == cell.end();
+    String rest = single ? "" : cutting.text(cell.tagEnd(), cell.end());
+    // An end tag is plain letters: as many bytes as characters.
+    long endTag = cell.end() - (rest.length() - rest.lastIndexOf("</"));
+    cutting.replace(
+        cell.start(), cell.tagEnd(), type.isEmpty() ? bare : StartTag.with(bare, "t", type));
+    if (cell.valueStart() >= 0) {
+      cutting.copyToTag(cell.valueStart());
+      cutting.dropTo(cell.valueEnd());
+    } else if (!single) {
+      cutting.copyToTag(endTag);
+    }
+    cutting.write(element(colon + "v", fresh));
+    if (single) {
+      cutting.write("</" + colon + "c>");
+    }
+  }
+
+  /**
    * @param name of the element, with its prefix
    */
-  static String element(String name, CellValue value) {
+  private static String element(String name, CellValue value) {
     return "<" + name + ">" + content(value) + "</" + name + ">";
   }
 
