@@ -14,7 +14,6 @@ import fineweight.metal.Metal;
 import fineweight.quantity.MassUnit;
 import fineweight.refresh.Refresh;
 import fineweight.refresh.RefreshWishes;
-import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.spot.SpotPrice;
 import fineweight.spot.SpotPrices;
@@ -93,8 +92,9 @@ final class DescriptionList {
             true,
             Optional.empty(),
             Optional.empty(),
+            MoneyCells.VALUES,
             true,
-            true,
+            false,
             Standards.catalogue(),
             HOME,
             LATEST_YEAR,
