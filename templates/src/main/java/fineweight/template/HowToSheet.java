@@ -61,6 +61,9 @@ final class HowToSheet {
         "A scale helps",
         "Where two coins look alike, the weight of one piece in grams often decides. Type it under Weight g.");
     pair(
+        "Status",
+        "keep, for sale, sold, returned or traded; of a row of three also: sold 1, for sale 2. What was sold wants columns Sold for, Fees and Date sold.");
+    pair(
         "Refresh",
         "Close the workbook, then run: fineweight refresh FILE --spot XAG=30.00 --spot XAU=2500.00 (with today's prices of one troy ounce).");
   }
@@ -140,10 +143,26 @@ final class HowToSheet {
     pair(
         "Fineweight review",
         "The rows that need you, most money first. Choose an answer there and refresh: it stays with the piece.");
-    pair("Fineweight lots", "What each lot cost, is worth, and with which row it paid for itself.");
+    pair("Fineweight totals", "Sums by metal, state, lot and type, with charts.");
+    pair(
+        "Fineweight lots",
+        "What each lot cost, is worth, with which row it paid for itself, and at which spot it breaks even.");
+    pair(
+        "Fineweight opening",
+        "Each lot row by row as it was opened, its worth so far against its cost.");
+    pair(
+        "Fineweight type set",
+        "If you ask for a set: its places, what fills them, the metal of each hole.");
+    pair(
+        "Fineweight for sale, by place",
+        "If you name fees or ask for the lists: what is for sale with its least price; what is kept where (--place-list).");
+    pair("Fineweight history", "A line for each day of prices; older lines never change.");
     pair(
         "Sheets of your own",
-        "A price list (Type, Year, Grade, Price, As of, Origin), payouts (Metal, Class, Payout) or rates (Currency, Rate) on a sheet of its own is found and used.");
+        "A price list (Type, Year, Grade, Price, As of, Origin), payouts (Metal, Class, Payout), rates (Currency, Rate) or a set (Place, Coin, Years, Mints) on a sheet of its own is found and used.");
+    pair(
+        "Labels for holders",
+        "fineweight labels FILE labels.xlsx --size 38x21 makes a workbook of labels in the size of your label paper (millimetres).");
   }
 
   private void cautions() {

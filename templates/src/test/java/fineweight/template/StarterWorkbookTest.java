@@ -150,6 +150,20 @@ class StarterWorkbookTest {
   }
 
   @Test
+  void namesEverySheetThatIsAddedAndTheLabels() throws IOException {
+    try (XSSFWorkbook workbook = open(StarterWorkbook.empty())) {
+      StringBuilder words = new StringBuilder();
+      workbook
+          .getSheet("How to use")
+          .forEach(row -> row.forEach(cell -> words.append(cell).append('\n')));
+      assertThat(words)
+          .contains("Fineweight spot", "Fineweight review", "Fineweight totals", "Fineweight lots")
+          .contains("Fineweight opening", "Fineweight type set", "Fineweight for sale", "by place")
+          .contains("Fineweight history", "payouts", "fineweight labels", "sold 1, for sale 2");
+    }
+  }
+
+  @Test
   void anEmptyOneHasNoRowsAndSpeaksOfNone() throws IOException {
     try (XSSFWorkbook workbook = open(StarterWorkbook.empty())) {
       assertThat(workbook.getSheet("Inventory").getLastRowNum()).isZero();

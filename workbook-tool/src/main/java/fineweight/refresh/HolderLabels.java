@@ -15,10 +15,15 @@ public final class HolderLabels {
   /**
    * @param pricesNeeded whether least prices are wanted, which need spot prices where one cost
    *     stands for several rows
+   * @param apart whether what is for sale of a row comes apart from what is kept of it
    * @return every piece that is still in the collection, in the order of the sheet
    */
   public static List<LabelPiece> of(
-      Workbook workbook, RefreshWishes wishes, boolean pricesNeeded, Progress progress)
+      Workbook workbook,
+      RefreshWishes wishes,
+      boolean pricesNeeded,
+      boolean apart,
+      Progress progress)
       throws WorkbookRefusal, RefreshRefusal {
     Reckoning reckoning = Refresh.reckoning(workbook, wishes, pricesNeeded, progress);
     return new LabelPieces(
@@ -26,6 +31,6 @@ public final class HolderLabels {
             reckoning.lots(),
             reckoning.numbers(),
             reckoning.further().selling())
-        .of(reckoning.held());
+        .of(reckoning.held(), apart);
   }
 }

@@ -59,6 +59,11 @@ final class LabelChoiceOptions {
       })
   private String text = LabelWording.USUAL;
 
+  /** Whether what is for sale has to be known apart from what is kept. */
+  boolean isApart() {
+    return forSale || kept;
+  }
+
   /** A label to be, with what it is of. */
   record Chosen(LabelPiece piece, Map<LabelField, String> fields, Label label) {}
 

@@ -105,7 +105,7 @@ final class LabelsCommand implements Callable<Integer> {
     SpotPrices given = prices.prices(surroundings.today(), surroundings.err()::println);
     try (ProgressLine line = new ProgressLine(surroundings.err());
         Workbook workbook = surroundings.workbooks().open(file)) {
-      return HolderLabels.of(workbook, wishes(given), priced, line);
+      return HolderLabels.of(workbook, wishes(given), priced, priced || choice.isApart(), line);
     }
   }
 

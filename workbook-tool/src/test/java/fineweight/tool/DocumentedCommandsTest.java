@@ -2,7 +2,10 @@ package fineweight.tool;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,6 +16,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -45,6 +52,7 @@ class DocumentedCommandsTest {
       Matcher block = BLOCK.matcher(Files.readString(document));
       Path at = Files.createTempDirectory(folder, "document");
       assertThat(Told.by("starter", at.resolve("my-coins.xlsx")).code()).isZero();
+      type(root().resolve("docs/lot-of-forty.csv"), at.resolve("forty.xlsx"));
       while (block.find()) {
         for (String line : block.group(1).lines().filter(each -> !each.isBlank()).toList()) {
           assertThat(line).as(document.toString()).startsWith("fineweight");
@@ -53,7 +61,28 @@ class DocumentedCommandsTest {
         }
       }
     }
-    assertThat(run).isGreaterThanOrEqualTo(9);
+    assertThat(run).isGreaterThanOrEqualTo(20);
+  }
+
+  /** The invented lot that a document works through, as its owner types it. */
+  private static void type(Path list, Path file) throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook();
+        CsvReader<CsvRecord> lines = CsvReader.builder().ofCsvRecord(list);
+        OutputStream out = Files.newOutputStream(file)) {
+      XSSFSheet sheet = workbook.createSheet("Coins");
+      for (CsvRecord line : lines) {
+        XSSFRow row = sheet.createRow(sheet.getPhysicalNumberOfRows());
+        for (String text : line.getFields()) {
+          XSSFCell cell = row.createCell(Math.max(0, row.getLastCellNum()));
+          if (text.matches("\\d+(\\.\\d+)?")) {
+            cell.setCellValue(Double.parseDouble(text));
+          } else {
+            cell.setCellValue(text);
+          }
+        }
+      }
+      workbook.write(out);
+    }
   }
 
   private static void run(String line, Path at) throws IOException, InterruptedException {

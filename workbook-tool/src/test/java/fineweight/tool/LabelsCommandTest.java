@@ -236,6 +236,22 @@ class LabelsCommandTest {
   }
 
   @Test
+  void aRowOfWhichAPartIsForSaleIsOneLabelUnlessItMatters() throws IOException {
+    Files.writeString(
+        inventory,
+        """
+        No,Description,Count,Status
+        1,Roosevelt dimes 1946-1964,5,for sale 2
+        """);
+    Object[] words = {"--by-row", "--text", "{number} {date} {count}"};
+    assertThat(labels(words)).containsExactly("1 1946-1964 5 pieces");
+    assertThat(labels("--by-row", "--for-sale", "--text", "{number} {count}"))
+        .containsExactly("1 2 pieces");
+    assertThat(labels("--by-row", "--kept", "--text", "{number} {count}"))
+        .containsExactly("1 3 pieces");
+  }
+
+  @Test
   void fullLabelsAndBagsAreTold() throws IOException {
     Files.writeString(
         inventory,

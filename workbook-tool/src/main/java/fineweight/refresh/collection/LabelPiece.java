@@ -1,7 +1,6 @@
 package fineweight.refresh.collection;
 
 import fineweight.clue.Clues;
-import fineweight.clue.Dating;
 import fineweight.column.Appraisal;
 import fineweight.identification.Identification.OneStandard;
 import fineweight.identification.Identification.SeveralStandards;
@@ -102,7 +101,7 @@ public record LabelPiece(ReadRow row, String number, boolean forSale, Least leas
 
   private void dated(Map<LabelField, String> fields) {
     Clues clues = appraisal().clues();
-    String year = clues.dating().kind() == Dating.Kind.UNSAID ? "" : clues.dating().words();
+    String year = SaleLine.year(clues.dating());
     String mint = clues.mint().map(said -> said.value()).orElse("");
     fields.put(LabelField.YEAR, year);
     fields.put(LabelField.MINT, mint);

@@ -25,9 +25,24 @@ public final class LabelPieces {
 
   /**
    * @param held the rows with the pieces that are still in the collection
-   * @return in the order of the sheet; a row of which a part is for sale comes twice
+   * @param apart whether a row of which a part is for sale comes twice
+   * @return in the order of the sheet
    */
-  public List<LabelPiece> of(List<ReadRow> held) {
+  public List<LabelPiece> of(List<ReadRow> held, boolean apart) {
+    return apart
+        ? apart(held)
+        : held.stream()
+            .map(
+                row ->
+                    new LabelPiece(
+                        row,
+                        numbers.of(row.row()),
+                        forSale.of(row.row()).isPresent(),
+                        LabelPiece.Least.NONE))
+            .toList();
+  }
+
+  private List<LabelPiece> apart(List<ReadRow> held) {
     List<LabelPiece> pieces = new ArrayList<>();
     for (ReadRow row : held) {
       String number = numbers.of(row.row());

@@ -66,7 +66,7 @@ public record SaleLine(
   private static Coin coin(ForSale.Offer offer) {
     Appraisal appraisal = offer.row().appraisal();
     Clues clues = appraisal.clues();
-    String year = clues.dating().kind() == Dating.Kind.UNSAID ? "" : clues.dating().words();
+    String year = year(clues.dating());
     String mint = clues.mint().map(said -> said.value()).orElse("");
     String metal =
         appraisal
@@ -90,6 +90,14 @@ public record SaleLine(
   private static String words(Issue issue) {
     List<String> types = issue.types();
     return types.isEmpty() ? issue.denomination() : issue.denomination() + ", " + types.get(0);
+  }
+
+  static String year(Dating dating) {
+    return switch (dating.kind()) {
+      case UNSAID -> "";
+      case SPAN -> dating.years().get(0) + "-" + dating.years().get(1);
+      default -> dating.words();
+    };
   }
 
   static String country(String key) {

@@ -42,7 +42,7 @@ public final class OpeningSheet {
   private static final int CHART_ROWS = 16;
 
   private static final Map<Integer, Double> WIDTHS =
-      Map.of(0, 12.0, 1, 8.0, 2, 9.0, 3, 11.0, 4, 13.0, 5, 11.0, 6, 15.0, 7, 40.0, 8, 2.0);
+      Map.of(0, 18.0, 1, 9.0, 2, 9.0, 3, 11.0, 4, 13.0, 5, 11.0, 6, 15.0, 7, 40.0, 8, 2.0);
 
   private final String name;
   private final String inventorySheet;
