@@ -14,6 +14,7 @@ import fineweight.metal.Metal;
 import fineweight.quantity.MassUnit;
 import fineweight.refresh.Refresh;
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.spot.SpotPrice;
 import fineweight.spot.SpotPrices;

@@ -62,8 +62,8 @@ final class MintReader {
   }
 
   /**
-   * A letter behind the date ("1964-D", "43P", "1921 S"), "S mint", or a capital that opens a
-   * remark ("S, proof").
+   * A letter behind the date ("1964-D", "43P", "1921 S"), "S mint", a capital that opens a remark
+   * ("S, proof") or follows what the coin is ("1976 half dollar S").
    */
   private static Optional<Clue<String>> mintInText(Passage passage) {
     for (int i = 0; i < passage.size(); i++) {
@@ -79,7 +79,12 @@ final class MintReader {
           capital
               && i == 0
               && (passage.size() == 1 || passage.isSign(1, ",") || passage.isSign(1, "-"));
-      if (!passage.isTaken(i) && (afterDate || spelled || opens)) {
+      boolean follows =
+          capital
+              && passage.matches(i, "p|d|s|o|cc")
+              && isAfterName(passage, i)
+              && ends(passage, i);
+      if (!passage.isTaken(i) && (afterDate || spelled || opens || follows)) {
         passage.take(i, i + 1);
         return Optional.of(
             new Clue<>(
@@ -89,6 +94,29 @@ final class MintReader {
       }
     }
     return mintName(passage);
+  }
+
+  /** Behind the name of a coin or type, with or without a comma. */
+  private static boolean isAfterName(Passage passage, int at) {
+    int end = passage.isSign(at - 1, ",") ? at - 1 : at;
+    return passage.hits().stream()
+        .filter(hit -> hit.end() == end)
+        .anyMatch(
+            hit ->
+                hit.meaning(Meaning.Coin.class).isPresent()
+                    || hit.meaning(Meaning.Type.class).isPresent());
+  }
+
+  /** Whether the letter is not the first of a name: a grade or the like may follow, or nothing. */
+  private static boolean ends(Passage passage, int at) {
+    return at + 1 == passage.size()
+        || passage.matches(at + 1, "[,;(/]|\\d+")
+        || passage.hits().stream()
+            .filter(hit -> hit.at() == at + 1)
+            .anyMatch(
+                hit ->
+                    hit.meaning(Meaning.GradeName.class).isPresent()
+                        || hit.meaning(Meaning.Mark.class).isPresent());
   }
 
   private static boolean isAfterDate(Passage passage, int at) {
