@@ -92,34 +92,10 @@ public final class Refresh {
   public static RefreshReport run(Workbook workbook, RefreshWishes wishes, Progress progress)
       throws WorkbookRefusal, RefreshRefusal {
     Prepared prepared = new Refresh(workbook, wishes, progress).prepare(true);
-    refuseProtected(workbook, prepared.reckoning().inventory().sheet(), wishes);
+    Unfit.refuseProtected(workbook, prepared.reckoning().inventory().sheet(), wishes);
     Workbook.SaveResult saved = workbook.save(prepared.edit());
     return new Reporting(prepared.reckoning(), prepared.left())
         .report(saved.changedCells(), Optional.ofNullable(saved.backup()));
-  }
-
-  /** A lock is there for a reason, even one without a password. */
-  private static void refuseProtected(Workbook workbook, String sheet, RefreshWishes wishes)
-      throws RefreshRefusal {
-    boolean isProtected =
-        workbook.sheets().stream().anyMatch(s -> s.name().equals(sheet) && s.isProtected());
-    if (isProtected && !wishes.fillProtected()) {
-      throw new RefreshRefusal(
-          RefreshRefusal.Kind.PROTECTED,
-          workbook.path()
-              + ", sheet \""
-              + sheet
-              + "\": it is protected against changes; take the protection off in your office, or run again with --fill-protected, which fills it and keeps the protection.");
-    }
-  }
-
-  private void refuseCallsInText() throws RefreshRefusal {
-    if (workbook.format() == FileFormat.CSV && wishes.money() == MoneyCells.ADD_IN_FORMULAS) {
-      throw new RefreshRefusal(
-          RefreshRefusal.Kind.OPTION,
-          workbook.path()
-              + ": a text table holds no formulas, so the add-in has nothing to calculate in it; leave --add-in-formulas out, or save the list as .xlsx first.");
-    }
   }
 
   /** Everything that is to be known of the pieces, without a word of what shall stand where. */
@@ -137,7 +113,7 @@ public final class Refresh {
   }
 
   private Prepared prepare(boolean pricesNeeded) throws WorkbookRefusal, RefreshRefusal {
-    refuseCallsInText();
+    Unfit.refuseCallsInText(workbook, wishes);
     OurMarks marks = OurMarks.read(workbook.names());
     Answers answers = answers(workbook, marks, wishes);
     Reckoning reckoning = reckoning(marks, answers, pricesNeeded);

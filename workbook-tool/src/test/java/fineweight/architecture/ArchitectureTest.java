@@ -116,8 +116,11 @@ class ArchitectureTest {
           .resideInAnyPackage("fineweight.workbook.xls..", "fineweight.toolpack..")
           .orShould()
           .haveSimpleName("Probe")
+          .orShould()
+          .haveSimpleName("EncryptedFile")
           .because(
-              "only the old format and the functions need it; the probe looks into containers");
+              "only the old format and the functions need it; the probe and encrypted files are"
+                  + " containers");
 
   @ArchTest
   static final ArchRule JACKSON_STAYS_IN_ITS_CORNER =

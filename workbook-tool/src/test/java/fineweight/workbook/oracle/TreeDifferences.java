@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -63,7 +64,8 @@ final class TreeDifferences {
   }
 
   private void compare(String path, XmlElement before, XmlElement after) {
-    if (!before.name().equals(after.name()) || !before.namespace().equals(after.namespace())) {
+    if (!before.name().equals(after.name())
+        || !Objects.equals(before.namespace(), after.namespace())) {
       note(Kind.NAME, path, "", before, after, false);
       return;
     }

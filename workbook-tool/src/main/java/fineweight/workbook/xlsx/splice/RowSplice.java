@@ -118,7 +118,7 @@ final class RowSplice {
     openedRow = tag.empty() && writes;
     if (writes && cutting.isKept()) {
       String old = cutting.text(tag.start(), tag.end());
-      String changed = spanned(openedRow ? StartTag.opened(old) : old);
+      String changed = Spans.with(openedRow ? StartTag.opened(old) : old, targets, wishes);
       if (!changed.equals(old)) {
         cutting.replace(tag.start(), tag.end(), changed);
       }
@@ -134,19 +134,6 @@ final class RowSplice {
     }
     nextTarget = 0;
     return writes;
-  }
-
-  /** The hint of the row's width, if there is one, takes our cells in. */
-  private String spanned(String tag) {
-    int first = Integer.MAX_VALUE;
-    int last = 0;
-    for (int i = 0; i < wishes.length; i++) {
-      if (wishes[i] != null && wishes[i].writes()) {
-        first = Math.min(first, targets.get(i).column() + 1);
-        last = Math.max(last, targets.get(i).column() + 1);
-      }
-    }
-    return Spans.with(tag, first, last);
   }
 
   /** Rows that the sheet does not have yet, up to one that it has. */
