@@ -34,6 +34,8 @@ final class Assembly {
     types = source.newTypes();
     relationships = source.workbookRelationships();
     source.zip().parts().forEach(p -> taken.add(p.toLowerCase(Locale.ROOT)));
+    // A list of relations may lead to a part that is not there; its name is not free all the same.
+    relationships.all().forEach(each -> taken.add(each.part().toLowerCase(Locale.ROOT)));
     hasFormulas = source.sheets().stream().anyMatch(s -> s.facts().formulas() > 0);
     ownersSheets();
     drafts();

@@ -20,6 +20,7 @@ import fineweight.workbook.xlsx.sheet.CellSet;
 import fineweight.workbook.xlsx.splice.ColumnTarget;
 import fineweight.workbook.xlsx.splice.SheetPlan;
 import fineweight.workbook.xlsx.style.Styles;
+import fineweight.workbook.xlsx.zip.PackageZip;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -245,6 +246,7 @@ final class EditRun {
         compared.add(each.sheet());
       }
     }
+    PackageZip.requireReadable(written);
     try (OpenedPackage copy = source.reopen(written, compared)) {
       return assembly.isWholeIn(copy.zip()) && !new EditRun(copy, again).changesAnything();
     }

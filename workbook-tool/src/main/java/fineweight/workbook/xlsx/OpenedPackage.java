@@ -154,8 +154,13 @@ final class OpenedPackage implements Closeable {
     return zip.spelling(part);
   }
 
+  /** A list that is named and absent leaves the cells without what they point to. */
   private Optional<String> partOfKind(Relationships targets, String kind) {
-    return targets.byKind(kind).map(Relationships.Target::part).filter(zip::has);
+    Optional<String> part = targets.byKind(kind).map(Relationships.Target::part);
+    if (part.isPresent() && !zip.has(part.get())) {
+      throw new DamageException("its part " + part.get() + " is missing");
+    }
+    return part;
   }
 
   /** Some programs leave lists out; they are completed when the part is written. */

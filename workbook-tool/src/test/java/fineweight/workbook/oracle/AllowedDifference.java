@@ -75,7 +75,8 @@ enum AllowedDifference {
               || (d.is(WORKBOOK_RELATIONS, REMOVED)
                   && d.before().get("Type").endsWith("/calcChain"))
               || (d.is(CONTENT_TYPES, REMOVED)
-                  && d.before().get("ContentType").contains(".calcChain+xml"))),
+                  && (d.before().get("ContentType").contains(".calcChain+xml")
+                      || d.before().get("PartName").endsWith("/calcChain.xml")))),
 
   FULL_CALCULATION(
       "the office shall calculate all formulas when it opens the file",

@@ -45,6 +45,14 @@ public final class WorkbookPart {
     if (sheets.isEmpty()) {
       throw new DamageException("it lists no sheets");
     }
+    root().child("bookViews").ifPresent(WorkbookPart::requireNumbers);
+  }
+
+  /** They are needed when a sheet goes, and shall not be found wrong only then. */
+  private static void requireNumbers(Element views) {
+    for (Element view : views.children()) {
+      view.number("activeTab", 0);
+    }
   }
 
   private static Sheet sheet(Element element, Relationships relationships) {

@@ -1,5 +1,6 @@
 package fineweight.workbook.xlsx.sheet;
 
+import fineweight.workbook.CellPlace;
 import fineweight.workbook.xlsx.part.SharedStrings;
 import fineweight.workbook.xlsx.xml.DamageException;
 import fineweight.workbook.xlsx.xml.XmlCursor;
@@ -13,6 +14,7 @@ final class CellElements {
   private final boolean reads;
   private final boolean readsFormulas;
   private final boolean places;
+  private boolean valued;
 
   private CellElements(String sheet, XmlCursor cursor, CellXml cell, SheetVisitor visitor) {
     this.sheet = sheet;
@@ -49,6 +51,8 @@ final class CellElements {
   }
 
   private void value() {
+    refuseSecond(valued);
+    valued = true;
     if (!places) {
       valueText();
       return;
@@ -68,7 +72,18 @@ final class CellElements {
     }
   }
 
+  /** Of two values or formulas nobody knows which counts. */
+  private void refuseSecond(boolean second) {
+    if (second) {
+      throw new DamageException(
+          "cell "
+              + new CellPlace(sheet, cell.row, cell.column)
+              + " holds two values or two formulas");
+    }
+  }
+
   private void formula() {
+    refuseSecond(cell.formula);
     cell.formula = true;
     XMLStreamReader2 reader = cursor.attributes();
     for (int i = 0; i < reader.getAttributeCount(); i++) {

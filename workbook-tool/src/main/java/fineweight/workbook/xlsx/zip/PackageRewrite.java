@@ -68,7 +68,7 @@ public final class PackageRewrite {
       }
       PackedPart content = replaced.get(key);
       if (content == null) {
-        zip.addRawArchiveEntry(new ZipArchiveEntry(entry), source.raw(entry));
+        zip.addRawArchiveEntry(copied(entry), source.raw(entry));
       } else {
         write(zip, entry.getName(), entry.getTime(), content);
       }
@@ -79,6 +79,15 @@ public final class PackageRewrite {
     }
     zip.finish();
     zip.flush();
+  }
+
+  /** Extra bytes that are no field would make the list of parts unreadable to others. */
+  private static ZipArchiveEntry copied(ZipArchiveEntry entry) throws IOException {
+    ZipArchiveEntry copy = new ZipArchiveEntry(entry);
+    if (copy.getUnparseableExtraFieldData() != null) {
+      copy.removeUnparseableExtraFieldData();
+    }
+    return copy;
   }
 
   private static void write(ZipArchiveOutputStream zip, String name, long time, PackedPart packed)

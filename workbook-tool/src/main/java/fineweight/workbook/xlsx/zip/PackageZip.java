@@ -36,6 +36,15 @@ public final class PackageZip implements Closeable {
     return of(openZip(ZipFile.builder().setPath(file)), Files.size(file));
   }
 
+  /** Has a second library, stricter than ours, read the list of parts. */
+  public static void requireReadable(Path file) throws IOException {
+    try (java.util.zip.ZipFile strict = new java.util.zip.ZipFile(file.toFile())) {
+      if (strict.size() == 0) {
+        throw new DamageException("its container is empty");
+      }
+    }
+  }
+
   /** A container in memory. */
   public static PackageZip open(byte[] content) throws IOException {
     checkStart(Arrays.copyOf(content, Math.min(4, content.length)));
