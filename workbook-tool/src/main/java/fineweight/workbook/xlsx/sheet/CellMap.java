@@ -78,6 +78,7 @@ public final class CellMap {
     if (unfit) {
       return;
     }
+    unfit = tape.size() > LARGEST;
     boolean styled = row.style() >= 0;
     tape.add(
         (row.empty() ? EMPTY : 0) | (row.referenced() ? REFERENCED : 0) | (styled ? STYLED : 0));
@@ -93,8 +94,8 @@ public final class CellMap {
   }
 
   void cell(CellXml cell) {
-    int type = unfit ? -1 : TYPES.indexOf(cell.type);
-    unfit |= type < 0 || cell.style < 0 || tape.size() > LARGEST;
+    int type = unfit ? -1 : cell.type.equals("n") ? 0 : TYPES.indexOf(cell.type);
+    unfit |= type < 0 || cell.style < 0;
     if (unfit) {
       return;
     }

@@ -246,12 +246,19 @@ public final class SheetWalk {
   private void attributes() {
     XMLStreamReader2 reader = cursor.attributes();
     for (int i = 0; i < reader.getAttributeCount(); i++) {
-      switch (plainName(reader, i)) {
-        case "r" -> place(reader.getAttributeValue(i));
-        case "s" -> cell.style = style(reader.getAttributeValue(i));
-        case "t" -> cell.type = reader.getAttributeValue(i);
-        default -> {}
+      String name = reader.getAttributeLocalName(i);
+      if (name.length() == 1 && reader.getAttributePrefix(i).isEmpty()) {
+        attribute(name.charAt(0), reader.getAttributeValue(i));
       }
+    }
+  }
+
+  private void attribute(char name, String value) {
+    switch (name) {
+      case 'r' -> place(value);
+      case 's' -> cell.style = style(value);
+      case 't' -> cell.type = value;
+      default -> {}
     }
   }
 
