@@ -3,6 +3,7 @@ package fineweight.benchmark;
 import fineweight.workbook.CellContent;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
+import fineweight.workbook.save.FileFingerprint;
 import fineweight.workbook.save.FileReplacement;
 import fineweight.workbook.save.SafeSave;
 import fineweight.workbook.xlsx.XlsxWorkbook;
@@ -10,7 +11,6 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,16 +27,24 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** One way to do the work, in a process of its own: {@code Contender KIND FILE ROWS TIMES}. */
 final class Contender {
   /** Writes beside the file and moves, without backup, flush to disk and reading back. */
-  private static final FileReplacement PLAIN =
-      (target, asRead, writer, check) -> {
-        Path written = target.resolveSibling("written");
-        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(written), 1 << 16)) {
-          writer.writeTo(out);
-        } catch (IOException e) {
-          throw new WorkbookRefusal(WorkbookRefusal.Kind.FILE, "not written", e);
-        }
-        return written;
-      };
+  private static final class Plain implements FileReplacement {
+    @Override
+    public boolean checks() {
+      return false;
+    }
+
+    @Override
+    public Path replace(Path target, FileFingerprint asRead, Writer writer, Check check)
+        throws WorkbookRefusal {
+      Path written = target.resolveSibling("written");
+      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(written), 1 << 16)) {
+        writer.writeTo(out);
+      } catch (IOException e) {
+        throw new WorkbookRefusal(WorkbookRefusal.Kind.FILE, "not written", e);
+      }
+      return written;
+    }
+  }
 
   private Contender() {}
 
@@ -49,10 +57,9 @@ final class Contender {
       run(arguments[0], file, rows);
       System.out.println("lap " + (System.nanoTime() - start) / 1_000_000.0);
     }
-    long cpu =
-        ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
-            .getProcessCpuTime();
-    System.out.println("cpu " + cpu / 1_000_000.0);
+    // The beans of the management interface would take a good part of a small run to load.
+    long cpu = ProcessHandle.current().info().totalCpuDuration().orElseThrow().toMillis();
+    System.out.println("cpu " + cpu);
     System.out.println("peak " + Measurement.peak(ProcessHandle.current().pid()));
   }
 
@@ -60,7 +67,7 @@ final class Contender {
     switch (kind) {
       case "nothing" -> {}
       case "floor" -> floor(file);
-      case "splice" -> engine(file, rows, PLAIN);
+      case "splice" -> engine(file, rows, new Plain());
       case "engine" -> engine(file, rows, SafeSave.onDisk());
       case "poi" -> poi(file, rows);
       case "appraise" -> DescriptionList.appraise(file);

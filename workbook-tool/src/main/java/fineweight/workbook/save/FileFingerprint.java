@@ -27,6 +27,11 @@ public record FileFingerprint(long size, FileTime modified, String sha256) {
     }
   }
 
+  /** Reads the whole file on a second thread, while its content is taken on this one. */
+  public static FingerprintTaking taking(Path file) throws IOException {
+    return new FingerprintTaking(file);
+  }
+
   /** Copies a content and tells what was copied. */
   static FileFingerprint copying(InputStream from, OutputStream to, FileTime modified)
       throws IOException {

@@ -19,6 +19,11 @@ public interface FileReplacement {
     void check(Path written) throws IOException, WorkbookRefusal;
   }
 
+  /** Whether the written copy is given to the check: else nobody need prepare for it. */
+  default boolean checks() {
+    return true;
+  }
+
   /**
    * Either the new content is in place completely, or this throws and the file is as it was.
    *

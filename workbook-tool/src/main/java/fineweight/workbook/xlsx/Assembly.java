@@ -10,6 +10,8 @@ import fineweight.workbook.xlsx.zip.PartContent;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -22,14 +24,22 @@ final class Assembly {
   private final ContentTypes types;
   private final Relationships relationships;
   private final Set<String> taken = new HashSet<>();
+  private final boolean readsBack;
+  private final Map<String, ReadBack> readBack = new LinkedHashMap<>();
   private long changedCells;
   private boolean formulasMoved;
   private boolean hasFormulas;
 
-  /** Makes the new parts, the owner's sheets first: only then is known what else follows. */
-  Assembly(OpenedPackage source, EditRun run) throws IOException, WorkbookRefusal {
+  /**
+   * Makes the new parts, the owner's sheets first: only then is known what else follows.
+   *
+   * @param readsBack whether the owner's sheets are read while they are written
+   */
+  Assembly(OpenedPackage source, EditRun run, boolean readsBack)
+      throws IOException, WorkbookRefusal {
     this.source = source;
     this.run = run;
+    this.readsBack = readsBack;
     rewrite = new PackageRewrite(source.zip());
     types = source.newTypes();
     relationships = source.workbookRelationships();
@@ -83,10 +93,20 @@ final class Assembly {
   private void ownersSheets() throws IOException, WorkbookRefusal {
     for (SheetRun each : run.sheets()) {
       if (each.changes() && !run.goneSheets().contains(each.sheet())) {
-        rewrite.put(
-            source.zip().spelling(each.sheet().entry().part()), out -> take(each.write(out, null)));
+        ownersSheet(each);
       }
     }
+  }
+
+  private void ownersSheet(SheetRun sheet) throws IOException, WorkbookRefusal {
+    String part = source.zip().spelling(sheet.sheet().entry().part());
+    if (!readsBack || run.addsRows(sheet.sheet())) {
+      rewrite.put(part, out -> take(sheet.write(out, null)));
+      return;
+    }
+    ReadBack reader = new ReadBack(source, sheet);
+    readBack.put(sheet.sheet().name(), reader);
+    rewrite.put(part, out -> take(sheet.write(out, reader.wishes())), List.of(reader));
   }
 
   private void take(Outcome written) {
@@ -196,14 +216,27 @@ final class Assembly {
     return changedCells;
   }
 
-  /** Whether every part that stays is there with the same content. */
+  /** Whether every part that stays or was made is there with that content. */
   boolean isWholeIn(PackageZip copy) {
-    for (String part : source.zip().parts()) {
-      if (rewrite.keeps(part)
-          && !(copy.has(part) && copy.seal(part).equals(source.zip().seal(part)))) {
+    return rewrite.isIn(copy);
+  }
+
+  /**
+   * Whether each sheet that was read while it was written held what was meant.
+   *
+   * @throws IOException if one could not be read, like everything else that is thrown here
+   */
+  boolean wasReadAsMeant() throws IOException, WorkbookRefusal {
+    for (ReadBack each : readBack.values()) {
+      if (!each.wasAsMeant()) {
         return false;
       }
     }
     return true;
+  }
+
+  /** The names of these sheets. */
+  Set<String> readSheets() {
+    return readBack.keySet();
   }
 }

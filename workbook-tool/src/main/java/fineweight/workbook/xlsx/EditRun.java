@@ -48,6 +48,14 @@ final class EditRun {
   private Assembly assembly;
 
   EditRun(OpenedPackage source, WorkbookEdit edit) throws IOException, WorkbookRefusal {
+    this(source, edit, Set.of());
+  }
+
+  /**
+   * @param settled names of sheets in which the edit is known to change nothing
+   */
+  private EditRun(OpenedPackage source, WorkbookEdit edit, Set<String> settled)
+      throws IOException, WorkbookRefusal {
     this.source = source;
     this.edit = edit;
     styles = source.newStyles();
@@ -80,7 +88,9 @@ final class EditRun {
       if (!rows.containsKey(sheet.name())) {
         TargetRules.check(sheet, each.getValue());
       }
-      sheets.add(run(sheet, each.getValue(), whether && !sheet.facts().grouped()));
+      if (!settled.contains(sheet.name())) {
+        sheets.add(run(sheet, each.getValue(), whether && !sheet.facts().grouped()));
+      }
     }
     stale.drop();
   }
@@ -145,7 +155,7 @@ final class EditRun {
   /** The run of a sheet, a new one if the edit does not speak of the sheet. */
   SheetRun runOf(OpenedSheet sheet) throws IOException, WorkbookRefusal {
     for (SheetRun each : sheets) {
-      if (each.sheet().equals(sheet)) {
+      if (each.sheet().name().equals(sheet.name())) {
         return each;
       }
     }
@@ -195,6 +205,11 @@ final class EditRun {
     return styles;
   }
 
+  /** Whether rows are put under a list of the sheet. */
+  boolean addsRows(OpenedSheet sheet) {
+    return rows.containsKey(sheet.name());
+  }
+
   List<ColumnTarget> targets(OpenedSheet sheet) {
     return targets.getOrDefault(sheet.name(), List.of());
   }
@@ -210,7 +225,7 @@ final class EditRun {
   void preview(Consumer<CellChange> changes) throws IOException, WorkbookRefusal {
     for (SheetRun each : sheets) {
       if (each.changes()) {
-        each.write(OutputStream.nullOutputStream(), changes);
+        each.preview(changes);
       }
     }
     drafts.forEach(d -> d.changes().forEach(changes));
@@ -227,9 +242,14 @@ final class EditRun {
     }
   }
 
-  /** Returns how many cells change. */
-  long write(OutputStream out) throws IOException, WorkbookRefusal {
-    assembly = new Assembly(source, this);
+  /**
+   * Writes the new package.
+   *
+   * @param readsBack whether {@link #isIn} will be asked: part of its work is done meanwhile
+   * @return how many cells change
+   */
+  long write(OutputStream out, boolean readsBack) throws IOException, WorkbookRefusal {
+    assembly = new Assembly(source, this, readsBack);
     assembly.writeTo(out);
     long[] gone = new long[1];
     gone(c -> gone[0]++);
@@ -240,15 +260,17 @@ final class EditRun {
   boolean isIn(Path written) throws IOException, WorkbookRefusal {
     // Formulas of sheets that are compared are not gathered again, so none can be calculated.
     WorkbookEdit again = edit.with(Recalculation.NONE);
-    Set<OpenedSheet> compared = new HashSet<>();
+    Set<String> compared = new HashSet<>();
     for (SheetRun each : sheets) {
       if (each.changes()) {
-        compared.add(each.sheet());
+        compared.add(each.sheet().name());
       }
     }
     PackageZip.requireReadable(written);
     try (OpenedPackage copy = source.reopen(written, compared)) {
-      return assembly.isWholeIn(copy.zip()) && !new EditRun(copy, again).changesAnything();
+      return assembly.isWholeIn(copy.zip())
+          && assembly.wasReadAsMeant()
+          && !new EditRun(copy, again, assembly.readSheets()).changesAnything();
     }
   }
 }

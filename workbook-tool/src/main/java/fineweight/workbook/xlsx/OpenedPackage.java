@@ -79,12 +79,11 @@ final class OpenedPackage implements Closeable {
 
   /**
    * Opens what an edit has written. A sheet with the same bytes as before needs no second look, nor
-   * does one whose cells are compared afterwards; every checksum is checked all the same.
+   * does one whose cells are compared in another way; every checksum is checked all the same.
    *
-   * @param compared sheets whose cells are compared afterwards
+   * @param compared names of sheets whose cells are compared in another way
    */
-  OpenedPackage reopen(Path written, Set<OpenedSheet> compared)
-      throws IOException, WorkbookRefusal {
+  OpenedPackage reopen(Path written, Set<String> compared) throws IOException, WorkbookRefusal {
     return open(
         PackageZip.open(written),
         (copy, sheet) -> {
@@ -92,7 +91,7 @@ final class OpenedPackage implements Closeable {
           if (before == null || !before.entry().part().equals(sheet.part())) {
             return null;
           }
-          if (compared.contains(before)) {
+          if (compared.contains(before.name())) {
             return new OpenedSheet(
                 sheet,
                 before.facts().withoutFormulas(),

@@ -5,6 +5,7 @@ import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.splice.Outcome;
 import fineweight.workbook.xlsx.splice.OwnersResults;
 import fineweight.workbook.xlsx.splice.SheetPlan;
+import fineweight.workbook.xlsx.splice.WishTrail;
 import fineweight.workbook.xlsx.zip.PackageZip;
 import java.io.IOException;
 import java.io.InputStream;
@@ -49,10 +50,23 @@ final class SheetRun {
     return analysed.touched() || !results.isEmpty();
   }
 
-  Outcome write(OutputStream out, Consumer<CellChange> changes)
-      throws IOException, WorkbookRefusal {
+  /** Tells each change and writes nothing. */
+  void preview(Consumer<CellChange> changes) throws IOException, WorkbookRefusal {
     try (InputStream in = zip.xml(sheet.entry().part())) {
-      return plan.write(in, out, analysed, results, changes);
+      plan.write(in, OutputStream.nullOutputStream(), analysed, results, changes, null);
     }
+  }
+
+  /**
+   * @param wishes is told what was wished for; null for nobody
+   */
+  Outcome write(OutputStream out, WishTrail wishes) throws IOException, WorkbookRefusal {
+    try (InputStream in = zip.xml(sheet.entry().part())) {
+      return plan.write(in, out, analysed, results, null, wishes);
+    }
+  }
+
+  SheetPlan plan() {
+    return plan;
   }
 }

@@ -14,6 +14,7 @@ import fineweight.workbook.WorkbookRefusal.Kind;
 import fineweight.workbook.open.Opener;
 import fineweight.workbook.save.FileFingerprint;
 import fineweight.workbook.save.FileReplacement;
+import fineweight.workbook.save.FingerprintTaking;
 import fineweight.workbook.xlsx.sheet.CellStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -85,9 +86,14 @@ public final class XlsxWorkbook implements Workbook {
     return new Boundary(file)
         .run(
             () -> {
-              FileFingerprint fingerprint = FileFingerprint.of(file);
-              return new XlsxWorkbook(
-                  file, replacement, fingerprint, OpenedPackage.open(file), false);
+              FingerprintTaking fingerprint = FileFingerprint.taking(file);
+              OpenedPackage opened = OpenedPackage.open(file);
+              try {
+                return new XlsxWorkbook(file, replacement, fingerprint.get(), opened, false);
+              } catch (IOException | WorkbookRefusal e) {
+                opened.close();
+                throw e;
+              }
             });
   }
 
@@ -179,7 +185,7 @@ public final class XlsxWorkbook implements Workbook {
         replacement.replace(
             path,
             fingerprint,
-            out -> changed[0] = boundary.runWriting(() -> run.write(out)),
+            out -> changed[0] = boundary.runWriting(() -> run.write(out, replacement.checks())),
             written -> check(run, written));
     return new SaveResult(true, changed[0], backup);
   }

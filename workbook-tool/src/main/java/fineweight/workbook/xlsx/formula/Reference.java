@@ -31,6 +31,20 @@ record Reference(int firstSheet, int lastSheet, Corner first, Corner last) {
     int columnFrom(int formulaColumn) {
       return columnMoves ? column + formulaColumn : column;
     }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Corner corner
+          && row == corner.row
+          && rowMoves == corner.rowMoves
+          && column == corner.column
+          && columnMoves == corner.columnMoves;
+    }
+
+    @Override
+    public int hashCode() {
+      return (row * 31 + column) * 4 + (rowMoves ? 2 : 0) + (columnMoves ? 1 : 0);
+    }
   }
 
   static Reference cells(int sheet, Corner first, Corner last) {
@@ -82,5 +96,20 @@ record Reference(int firstSheet, int lastSheet, Corner first, Corner last) {
 
   boolean touchesSheet(int sheet) {
     return firstSheet <= sheet && sheet <= lastSheet;
+  }
+
+  /** What a record has of itself is linked at run time, which slows every start. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Reference reference
+        && firstSheet == reference.firstSheet
+        && lastSheet == reference.lastSheet
+        && first.equals(reference.first)
+        && last.equals(reference.last);
+  }
+
+  @Override
+  public int hashCode() {
+    return ((firstSheet * 31 + lastSheet) * 31 + first.hashCode()) * 31 + last.hashCode();
   }
 }

@@ -1,11 +1,15 @@
 package fineweight.workbook.xlsx.part;
 
 import fineweight.workbook.SheetLayout.Area;
+import fineweight.workbook.xlsx.xml.CharSpan;
 
 /** Cell references as files write them, such as {@code C7}. Rows and columns from 0. */
 public final class CellRef {
   public static final int ROWS = 1 << 20;
   public static final int COLUMNS = 1 << 14;
+
+  private static final int MOST_LETTERS = 3;
+  private static final int MOST_DIGITS = 7;
 
   private CellRef() {}
 
@@ -37,6 +41,29 @@ public final class CellRef {
       }
     }
     return column == 0 || row == 0 ? -1 : (long) (row - 1) << 32 | (column - 1);
+  }
+
+  /** The same for plain characters without {@code $}; -1 for all else. */
+  public static long cell(CharSpan ref) {
+    int length = ref.length();
+    int at = 0;
+    int column = 0;
+    int row = 0;
+    while (at < length && at < MOST_LETTERS && ref.at(at) >= 'A' && ref.at(at) <= 'Z') {
+      column = column * 26 + (ref.at(at) & 0x1F);
+      at++;
+    }
+    if (length - at > MOST_DIGITS || column > COLUMNS) {
+      return -1;
+    }
+    for (; at < length; at++) {
+      int digit = ref.at(at) - '0';
+      if (digit < 0 || digit > 9) {
+        return -1;
+      }
+      row = row * 10 + digit;
+    }
+    return column == 0 || row == 0 || row > ROWS ? -1 : (long) (row - 1) << 32 | (column - 1);
   }
 
   public static int row(long cell) {

@@ -41,7 +41,7 @@ public final class CellCompare {
   }
 
   private static BigDecimal stored(CellXml cell) {
-    return CellReading.decimal(cell.value);
+    return CellReading.decimal(cell);
   }
 
   private boolean sameResult(CellXml cell, CellContent.Formula formula) {

@@ -66,9 +66,9 @@ final class CellElements {
 
   private void valueText() {
     if (reads) {
-      cell.value = cursor.text();
+      cursor.text(cell.valueSpan());
     } else {
-      cell.valued = cursor.skipText();
+      cell.setValued(cursor.skipText());
     }
   }
 

@@ -24,11 +24,11 @@ public record CellReading(Styles styles, SharedStrings strings, boolean counts19
   /** What the cell shows; for a formula the stored result. */
   CellValue value(String sheet, CellXml cell) {
     return switch (cell.type) {
-      case "inlineStr" -> text(cell.inline == null ? cell.value : cell.inline);
+      case "inlineStr" -> text(cell.inline == null ? cell.value() : cell.inline);
       case "s" -> cell.hasValue() ? text(strings.get(index(sheet, cell))) : CellValue.BLANK;
-      case "str" -> text(cell.value == null ? "" : XmlText.unescapeCell(cell.value));
-      case "b" -> cell.hasValue() ? new CellValue.Bool(isTrue(cell.value)) : CellValue.BLANK;
-      case "e" -> cell.hasValue() ? new CellValue.Error(cell.value) : CellValue.BLANK;
+      case "str" -> text(cell.value() == null ? "" : XmlText.unescapeCell(cell.value()));
+      case "b" -> cell.hasValue() ? new CellValue.Bool(isTrue(cell.value())) : CellValue.BLANK;
+      case "e" -> cell.hasValue() ? new CellValue.Error(cell.value()) : CellValue.BLANK;
       case "d" -> cell.hasValue() ? isoDate(cell) : CellValue.BLANK;
       case "n" -> cell.hasValue() ? number(sheet, cell) : CellValue.BLANK;
       default ->
@@ -62,19 +62,23 @@ public record CellReading(Styles styles, SharedStrings strings, boolean counts19
   }
 
   private static int index(String sheet, CellXml cell) {
+    int plain = cell.number();
+    if (plain >= 0) {
+      return plain;
+    }
     try {
-      return Integer.parseInt(cell.value.strip());
+      return Integer.parseInt(cell.value().strip());
     } catch (NumberFormatException e) {
       throw new DamageException(
-          "cell " + place(sheet, cell) + " points to a text by \"" + cell.value + "\"", e);
+          "cell " + place(sheet, cell) + " points to a text by \"" + cell.value() + "\"", e);
     }
   }
 
   private CellValue number(String sheet, CellXml cell) {
-    BigDecimal number = decimal(cell.value);
+    BigDecimal number = decimal(cell);
     if (number == null) {
       throw new DamageException(
-          "cell " + place(sheet, cell) + " holds the number \"" + shortened(cell.value) + "\"");
+          "cell " + place(sheet, cell) + " holds the number \"" + shortened(cell.value()) + "\"");
     }
     boolean dated =
         styles.isDate(cell.style) && number.signum() >= 0 && number.compareTo(LAST_DAY) < 0;
@@ -88,19 +92,26 @@ public record CellReading(Styles styles, SharedStrings strings, boolean counts19
   }
 
   /** Null if it is none, or one that no office could have written. */
-  static BigDecimal decimal(String text) {
-    String stripped = text.strip();
+  static BigDecimal decimal(CellXml cell) {
+    BigDecimal plain = cell.decimal();
+    if (plain != null) {
+      return plausible(plain);
+    }
+    String stripped = cell.value().strip();
     if (stripped.length() > LONGEST_NUMBER) {
       return null;
     }
     try {
-      BigDecimal number = new BigDecimal(stripped);
-      long size = (long) number.precision() - number.scale();
-      boolean plausible = Math.abs(size) <= LONGEST_NUMBER && number.scale() <= 2 * LONGEST_NUMBER;
-      return plausible ? number : null;
+      return plausible(new BigDecimal(stripped));
     } catch (NumberFormatException e) {
       return null;
     }
+  }
+
+  private static BigDecimal plausible(BigDecimal number) {
+    long size = (long) number.precision() - number.scale();
+    boolean plausible = Math.abs(size) <= LONGEST_NUMBER && number.scale() <= 2 * LONGEST_NUMBER;
+    return plausible ? number : null;
   }
 
   /** The calendar of 1900 counts a 29 February that never was: day 60. */
@@ -116,7 +127,7 @@ public record CellReading(Styles styles, SharedStrings strings, boolean counts19
   }
 
   private CellValue isoDate(CellXml cell) {
-    String text = cell.value.strip();
+    String text = cell.value().strip();
     String plain = text.endsWith("Z") ? text.substring(0, text.length() - 1) : text;
     try {
       LocalDateTime date =

@@ -1,7 +1,13 @@
 package fineweight.workbook.xlsx.sheet;
 
+import fineweight.workbook.xlsx.xml.CharSpan;
+import java.math.BigDecimal;
+
 /** A cell as its part writes it. One instance is filled again and again while walking. */
 public final class CellXml {
+  /** No office writes more characters into a number, unless it has an exponent. */
+  private static final int PLAIN = 24;
+
   int row;
   int column;
   boolean referenced;
@@ -11,8 +17,10 @@ public final class CellXml {
   long tagEnd;
   long end;
   boolean empty;
-  String value;
-  boolean valued;
+  private final CharSpan span = new CharSpan();
+  private boolean spanned;
+  private String value;
+  private boolean valued;
   long valueStart;
   long valueEnd;
   String inline;
@@ -31,6 +39,7 @@ public final class CellXml {
     style = 0;
     value = null;
     valued = false;
+    spanned = false;
     valueStart = -1;
     inline = null;
     formula = false;
@@ -40,6 +49,63 @@ public final class CellXml {
     shared = -1;
     firstInput = null;
     secondInput = null;
+  }
+
+  /** The kind of a cell as one of the known words; null for all else. */
+  static String type(CharSpan word) {
+    if (word.length() == 1) {
+      return switch (word.at(0)) {
+        case 's' -> "s";
+        case 'n' -> "n";
+        case 'b' -> "b";
+        case 'e' -> "e";
+        case 'd' -> "d";
+        default -> null;
+      };
+    }
+    return word.is("inlineStr") ? "inlineStr" : word.is("str") ? "str" : null;
+  }
+
+  /** The characters that stand in its value; to be filled before it is asked for. */
+  CharSpan valueSpan() {
+    spanned = true;
+    valued = true;
+    return span;
+  }
+
+  void setValue(String text) {
+    value = text;
+    valued = true;
+  }
+
+  /** Something stands in it or not; nobody wants to know what. */
+  void setValued(boolean any) {
+    valued = any;
+  }
+
+  /** The text of its value; null if there is none or nobody wanted it. */
+  String value() {
+    if (value == null && spanned) {
+      value = span.toString();
+    }
+    return value;
+  }
+
+  /** As a whole number; -1 if it is not plainly one. */
+  int number() {
+    return spanned ? span.number() : -1;
+  }
+
+  /** Null if that is not plain, and the text has to be looked at. */
+  BigDecimal decimal() {
+    if (!spanned || span.length() > PLAIN) {
+      return null;
+    }
+    try {
+      return span.decimal();
+    } catch (NumberFormatException e) {
+      return null;
+    }
   }
 
   /** An attribute of its formula; of others than these nothing is ours. */
@@ -102,7 +168,7 @@ public final class CellXml {
 
   /** Whether a result or value is stored. */
   public boolean hasValue() {
-    return value == null ? valued : !value.isEmpty();
+    return spanned ? span.length() > 0 : value == null ? valued : !value.isEmpty();
   }
 
   /** Empty for a member of a shared formula. */

@@ -50,7 +50,7 @@ final class PlainCell {
       if (!text(VALUE_END)) {
         return false;
       }
-      cell.value = text;
+      cell.setValue(text);
       return true;
     }
     if (takes(FORMULA)) {

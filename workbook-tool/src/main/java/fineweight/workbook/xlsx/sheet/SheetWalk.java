@@ -3,6 +3,7 @@ package fineweight.workbook.xlsx.sheet;
 import fineweight.workbook.CellPlace;
 import fineweight.workbook.WorkbookRefusal;
 import fineweight.workbook.xlsx.part.CellRef;
+import fineweight.workbook.xlsx.xml.CharSpan;
 import fineweight.workbook.xlsx.xml.DamageException;
 import fineweight.workbook.xlsx.xml.XmlCursor;
 import java.io.IOException;
@@ -24,6 +25,7 @@ public final class SheetWalk {
   private final Mapped mapped;
 
   private final CellXml cell = new CellXml();
+  private final CharSpan span = new CharSpan();
   private String namespace;
   private int lastRow = -1;
   private int lastColumn;
@@ -248,31 +250,30 @@ public final class SheetWalk {
     for (int i = 0; i < reader.getAttributeCount(); i++) {
       String name = reader.getAttributeLocalName(i);
       if (name.length() == 1 && reader.getAttributePrefix(i).isEmpty()) {
-        attribute(name.charAt(0), reader.getAttributeValue(i));
+        attribute(name.charAt(0), i);
       }
     }
   }
 
-  private void attribute(char name, String value) {
+  /** Only what is written oddly is made a text of. */
+  private void attribute(char name, int index) {
+    boolean plain = cursor.attribute(index, span);
     switch (name) {
-      case 'r' -> place(value);
-      case 's' -> cell.style = style(value);
-      case 't' -> cell.type = value;
+      case 'r' -> place(plain ? CellRef.cell(span) : -1, index);
+      case 's' -> {
+        int style = plain ? span.number() : -1;
+        cell.style = style < 0 ? number(text(index)) : style;
+      }
+      case 't' -> {
+        String type = plain ? CellXml.type(span) : null;
+        cell.type = type == null ? text(index) : type;
+      }
       default -> {}
     }
   }
 
-  /** Most have one or two digits. */
-  private int style(String text) {
-    int number = 0;
-    for (int i = 0; i < text.length(); i++) {
-      int digit = text.charAt(i) - '0';
-      if (digit < 0 || digit > 9 || i > 6) {
-        return number(text);
-      }
-      number = number * 10 + digit;
-    }
-    return text.isEmpty() ? number(text) : number;
+  private String text(int index) {
+    return cursor.attributes().getAttributeValue(index);
   }
 
   /** An attribute's name; of one in a namespace nothing is ours. */
@@ -280,14 +281,14 @@ public final class SheetWalk {
     return reader.getAttributePrefix(i).isEmpty() ? reader.getAttributeLocalName(i) : "";
   }
 
-  private void place(String reference) {
-    long place = CellRef.cell(reference);
+  private void place(long found, int index) {
+    long place = found < 0 ? CellRef.cell(text(index)) : found;
     if (place < 0) {
-      throw beyond(reference);
+      throw beyond(text(index));
     }
     if (CellRef.row(place) != lastRow) {
       throw new DamageException(
-          "sheet \"%s\" has cell %s in row %d".formatted(sheet, reference, lastRow + 1));
+          "sheet \"%s\" has cell %s in row %d".formatted(sheet, text(index), lastRow + 1));
     }
     cell.referenced = true;
     cell.column = CellRef.column(place);

@@ -28,6 +28,7 @@ final class RowSplice {
   private final CellCompare compare;
   private final GroupGuard guard;
   private final List<ColumnTarget> targets;
+  private final RowWishes rowWishes;
   private final Wish[] wishes;
   private final BitSet ours = new BitSet();
 
@@ -50,18 +51,21 @@ final class RowSplice {
 
   /**
    * @param changes null if nobody listens
+   * @param rowWishes is asked for each row once
    */
   RowSplice(
       SheetPlan plan,
       Cutting cutting,
       OwnersResults results,
       Consumer<CellChange> changes,
-      Outcome outcome) {
+      Outcome outcome,
+      RowWishes rowWishes) {
     this.plan = plan;
     this.cutting = cutting;
     this.results = results;
     this.changes = changes;
     this.outcome = outcome;
+    this.rowWishes = rowWishes;
     compare = new CellCompare(plan.sheet(), plan.reading());
     guard = new GroupGuard(plan.sheet(), plan.targets());
     targets = plan.targets();
@@ -127,10 +131,10 @@ final class RowSplice {
   }
 
   private boolean makeWishes(int index) {
+    rowWishes.fill(index, wishes);
     boolean writes = false;
-    for (int i = 0; i < wishes.length; i++) {
-      wishes[i] = targets.get(i).wish(index);
-      writes |= wishes[i] != null && wishes[i].writes();
+    for (Wish wish : wishes) {
+      writes |= wish != null && wish.writes();
     }
     nextTarget = 0;
     return writes;
@@ -215,6 +219,10 @@ final class RowSplice {
   }
 
   void cell(CellXml cell) throws IOException, WorkbookRefusal {
+    if (isPassedBy(cell.column())) {
+      pass(cell);
+      return;
+    }
     ourCellsBefore(cell.column(), cell.start());
     Wish wish = null;
     if (nextTarget < wishes.length && targets.get(nextTarget).column() == cell.column()) {
@@ -241,12 +249,22 @@ final class RowSplice {
     }
   }
 
-  private void keep(CellXml cell) throws IOException, WorkbookRefusal {
-    guard.see(cell, false);
-    leave();
+  /** Whether nothing is to be done here, nor was anything just before. */
+  private boolean isPassedBy(int column) {
+    boolean before = nextTarget == wishes.length || column < targets.get(nextTarget).column();
+    return before && !seesAll && !justDropped && leavings.isEmpty();
+  }
+
+  private void pass(CellXml cell) {
     keptAny = true;
     outcome.lastKeptColumn = Math.max(outcome.lastKeptColumn, cell.column());
     looks.passed(cell.style());
+  }
+
+  private void keep(CellXml cell) throws IOException, WorkbookRefusal {
+    guard.see(cell, false);
+    leave();
+    pass(cell);
     CellValue fresh = results.fresh(cell.row(), cell.column());
     if (fresh != null) {
       put(cell, fresh);

@@ -41,13 +41,39 @@ public record SheetPlan(
     CutStream cut = new CutStream(PlainUtf8.of(raw));
     Outcome outcome = new Outcome(true);
     Cutting cutting = new Cutting(cut, OutputStream.nullOutputStream(), false);
-    RowSplice rows = new RowSplice(this, cutting, new OwnersResults(), null, outcome);
+    RowSplice rows =
+        new RowSplice(this, cutting, new OwnersResults(), null, outcome, RowWishes.of(targets));
+    analyse(cut, cutting, rows, whether, outcome);
+    return outcome;
+  }
+
+  private void analyse(
+      CutStream cut, Cutting cutting, RowSplice rows, boolean whether, Outcome outcome)
+      throws IOException, WorkbookRefusal {
     walk(cut, rows, new SheetSplice(rows, cutting, Frame.UNCHANGED, whether));
     outcome.partial = whether && outcome.touched;
     if (!outcome.partial) {
       rows.finish();
     }
-    return outcome;
+  }
+
+  /**
+   * Whether a sheet holds what was wished for when it was written.
+   *
+   * @param reading one of its own, for the formats and texts as they were
+   * @param wishes what {@link #write} tells, perhaps at the same time
+   */
+  public boolean isIn(InputStream written, CellReading reading, WishTrail wishes)
+      throws IOException, WorkbookRefusal {
+    SheetPlan again =
+        new SheetPlan(sheet, part, facts.withoutFormulas(), CellMap.NONE, targets, reading);
+    CutStream cut = new CutStream(PlainUtf8.of(written));
+    Outcome outcome = new Outcome(false);
+    Cutting cutting = new Cutting(cut, OutputStream.nullOutputStream(), false);
+    RowSplice rows =
+        new RowSplice(again, cutting, new OwnersResults(), null, outcome, wishes::take);
+    again.analyse(cut, cutting, rows, true, outcome);
+    return !outcome.touched && wishes.wereMet();
   }
 
   /**
@@ -56,19 +82,29 @@ public record SheetPlan(
    * @param analysed what {@link #analyse} has found
    * @param results what becomes of the results of the owner's formulas
    * @param changes null if nobody listens
+   * @param wishes is told what each row shall be, before the row is written; null for nobody
    */
   public Outcome write(
       InputStream raw,
       OutputStream out,
       Outcome analysed,
       OwnersResults results,
-      Consumer<CellChange> changes)
+      Consumer<CellChange> changes,
+      WishTrail wishes)
       throws IOException, WorkbookRefusal {
     Frame frame = Frame.of(targets, facts, analysed);
     CutStream cut = new CutStream(PlainUtf8.of(raw));
     Outcome outcome = new Outcome(false);
     Cutting cutting = new Cutting(cut, out, true);
-    RowSplice rows = new RowSplice(this, cutting, results, changes, outcome);
+    RowWishes asked = RowWishes.of(targets);
+    RowSplice rows =
+        new RowSplice(
+            this,
+            cutting,
+            results,
+            changes,
+            outcome,
+            wishes == null ? asked : wishes.telling(asked));
     walk(cut, rows, new SheetSplice(rows, cutting, frame, false));
     rows.finish();
     cut.copyRest(out);

@@ -23,13 +23,11 @@ public final class Styles {
   private final List<CellFormat> formats = new ArrayList<>();
   private final Map<Integer, String> codes = new LinkedHashMap<>();
   private final Map<String, Integer> numbers = new HashMap<>();
-  private final Map<CellFormat, Integer> known = new HashMap<>();
-  private final Map<Derived, Integer> derived = new HashMap<>();
+  private final Map<String, Integer> known = new HashMap<>();
+  private final Map<String, Integer> derived = new HashMap<>();
   private final int oldFormats;
   private final List<String> newNumberFormats = new ArrayList<>();
   private final Map<String, Pool> pools = new LinkedHashMap<>();
-
-  private record Derived(int base, CellLook look) {}
 
   public Styles(Markup markup) {
     this.markup = markup;
@@ -44,7 +42,7 @@ public final class Styles {
     }
     for (Element each : children("cellXfs", "xf")) {
       CellFormat format = format(each);
-      known.putIfAbsent(format, formats.size());
+      known.putIfAbsent(format.key(), formats.size());
       formats.add(format);
     }
     oldFormats = formats.size();
@@ -99,18 +97,17 @@ public final class Styles {
     if (ownFormat && base < formats.size() && formats.get(base).numberFormat() != 0) {
       return base;
     }
-    return derived.computeIfAbsent(new Derived(base, look), d -> derive(d));
+    String wanted = base + (look.wrapped() ? "w" : " ") + look.numberFormat();
+    return derived.computeIfAbsent(wanted, key -> derive(base, look));
   }
 
-  private int derive(Derived wanted) {
+  private int derive(int number, CellLook look) {
     CellFormat base =
-        wanted.base < formats.size()
-            ? formats.get(wanted.base)
-            : new CellFormat(0, 0, 0, 0, 0, "", "");
-    String alignment = wanted.look.wrapped() ? WRAPPED.formatted(prefix()) : "";
+        number < formats.size() ? formats.get(number) : new CellFormat(0, 0, 0, 0, 0, "", "");
+    String alignment = look.wrapped() ? WRAPPED.formatted(prefix()) : "";
     return add(
         new CellFormat(
-            numberFormat(wanted.look.numberFormat()),
+            numberFormat(look.numberFormat()),
             base.font(),
             base.fill(),
             base.border(),
@@ -165,9 +162,9 @@ public final class Styles {
       formats.add(new CellFormat(0, 0, 0, 0, 0, "", ""));
     }
     return known.computeIfAbsent(
-        format,
-        f -> {
-          formats.add(f);
+        format.key(),
+        key -> {
+          formats.add(format);
           return formats.size() - 1;
         });
   }
@@ -187,8 +184,13 @@ public final class Styles {
     }
     codes.put(id, code);
     newNumberFormats.add(
-        "<%snumFmt numFmtId=\"%d\" formatCode=\"%s\"/>"
-            .formatted(prefix(), id, XmlText.attribute(code)));
+        "<"
+            + prefix()
+            + "numFmt numFmtId=\""
+            + id
+            + "\" formatCode=\""
+            + XmlText.attribute(code)
+            + "\"/>");
     return id;
   }
 
@@ -235,15 +237,25 @@ public final class Styles {
   private String xf(CellFormat f) {
     String tag = prefix() + "xf";
     String children = f.alignment() + f.protection();
-    String start =
-        ("<%s numFmtId=\"%d\" fontId=\"%d\" fillId=\"%d\" borderId=\"%d\" xfId=\"%d\""
-                + " applyNumberFormat=\"1\" applyFont=\"1\" applyFill=\"1\" applyBorder=\"1\"")
-            .formatted(tag, f.numberFormat(), f.font(), f.fill(), f.border(), f.parent());
-    String flags =
-        (f.alignment().isEmpty() ? "" : " applyAlignment=\"1\"")
-            + (f.protection().isEmpty() ? "" : " applyProtection=\"1\"");
-    return children.isEmpty()
-        ? start + flags + "/>"
-        : start + flags + ">" + children + "</" + tag + ">";
+    StringBuilder start = new StringBuilder("<").append(tag);
+    attribute(start, "numFmtId", f.numberFormat());
+    attribute(start, "fontId", f.font());
+    attribute(start, "fillId", f.fill());
+    attribute(start, "borderId", f.border());
+    attribute(start, "xfId", f.parent());
+    for (String each : List.of("NumberFormat", "Font", "Fill", "Border")) {
+      attribute(start, "apply" + each, 1);
+    }
+    if (!f.alignment().isEmpty()) {
+      attribute(start, "applyAlignment", 1);
+    }
+    if (!f.protection().isEmpty()) {
+      attribute(start, "applyProtection", 1);
+    }
+    return children.isEmpty() ? start + "/>" : start + ">" + children + "</" + tag + ">";
+  }
+
+  private static void attribute(StringBuilder tag, String name, int value) {
+    tag.append(' ').append(name).append("=\"").append(value).append('"');
   }
 }

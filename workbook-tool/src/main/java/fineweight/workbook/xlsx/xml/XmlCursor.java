@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
+import java.util.Arrays;
 import java.util.zip.ZipException;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -26,6 +27,8 @@ public final class XmlCursor implements Closeable {
 
   private final XMLStreamReader2 reader;
   private final String part;
+  private char[] text = new char[64];
+  private int textLength;
   private int depth;
   private long passedOver;
 
@@ -152,6 +155,53 @@ public final class XmlCursor implements Closeable {
     try {
       return reader.getText();
     } catch (UncheckedStreamException e) {
+      throw notXml(e);
+    }
+  }
+
+  /**
+   * The characters of {@link #text}, without making a text of them.
+   *
+   * @param span valid until the next call
+   */
+  public void text(CharSpan span) {
+    int outer = depth - 1;
+    textLength = 0;
+    while (depth > outer) {
+      int event = next();
+      if (event == XMLStreamConstants.CHARACTERS
+          || event == XMLStreamConstants.CDATA
+          || event == XMLStreamConstants.SPACE) {
+        takePiece();
+      }
+    }
+    span.set(text, 0, textLength);
+  }
+
+  private void takePiece() {
+    try {
+      int length = reader.getTextLength();
+      if (textLength + length > text.length) {
+        text = Arrays.copyOf(text, (textLength + length) * 2);
+      }
+      System.arraycopy(reader.getTextCharacters(), reader.getTextStart(), text, textLength, length);
+      textLength += length;
+    } catch (UncheckedStreamException e) {
+      throw notXml(e);
+    }
+  }
+
+  /**
+   * An attribute's characters without making a text of them; false if that is not plain and the
+   * text has to be asked for.
+   *
+   * @param span valid until the cursor goes on
+   */
+  public boolean attribute(int index, CharSpan span) {
+    try {
+      reader.getAttributeAs(index, span.taker());
+      return span.isPlain();
+    } catch (XMLStreamException e) {
       throw notXml(e);
     }
   }

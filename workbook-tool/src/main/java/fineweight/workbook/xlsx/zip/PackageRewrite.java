@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -37,7 +38,17 @@ public final class PackageRewrite {
    * now or is copied by a later run.
    */
   public void put(String part, PartContent content) throws IOException, WorkbookRefusal {
-    PackedPart packed = PackedPart.of(content, LEVEL);
+    put(part, content, List.of());
+  }
+
+  /**
+   * The same.
+   *
+   * @param readers each reads the content while it is made
+   */
+  public void put(String part, PartContent content, List<PartReader> readers)
+      throws IOException, WorkbookRefusal {
+    PackedPart packed = PackedPart.of(content, LEVEL, readers);
     if (source.has(part)) {
       replaced.put(key(part), packed);
     } else {
@@ -49,9 +60,19 @@ public final class PackageRewrite {
     removed.add(key(part));
   }
 
-  /** Whether a part stays as it is. */
-  public boolean keeps(String part) {
-    return !replaced.containsKey(key(part)) && !removed.contains(key(part));
+  /** Whether each part in it has the content that was copied or made. */
+  public boolean isIn(PackageZip copy) {
+    for (String part : source.parts()) {
+      PackedPart made = replaced.get(key(part));
+      String seal = made == null ? source.seal(part) : made.seal();
+      if (!removed.contains(key(part)) && !(copy.has(part) && copy.seal(part).equals(seal))) {
+        return false;
+      }
+    }
+    return added.entrySet().stream()
+        .allMatch(
+            each ->
+                copy.has(each.getKey()) && copy.seal(each.getKey()).equals(each.getValue().seal()));
   }
 
   private static String key(String part) {

@@ -19,6 +19,9 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /** The opened container. Names of parts are compared without regard to case, as the format does. */
 public final class PackageZip implements Closeable {
+  /** From here on a second thread is worth its while. */
+  private static final int LONG = 1 << 18;
+
   private final ZipFile zip;
   private final List<ZipArchiveEntry> entries;
   private final Map<String, ZipArchiveEntry> byName = new HashMap<>();
@@ -101,10 +104,11 @@ public final class PackageZip implements Closeable {
     return entry(part).getName();
   }
 
-  /** An XML part's content, size and checksum watched. */
+  /** An XML part's content, size and checksum watched. A long one is unpacked ahead. */
   public InputStream xml(String part) throws IOException {
     ZipArchiveEntry entry = entry(part);
-    return new GuardedStream(zip.getInputStream(entry), entry, true);
+    InputStream content = new GuardedStream(zip.getInputStream(entry), entry, true);
+    return entry.getSize() > LONG ? new AheadStream(content) : content;
   }
 
   /** Reads a part to its end for the sake of its checksum. */
@@ -118,7 +122,11 @@ public final class PackageZip implements Closeable {
   /** Checksum and length, which tell whether two parts hold the same. */
   public String seal(String part) {
     ZipArchiveEntry entry = entry(part);
-    return entry.getCrc() + "/" + entry.getSize();
+    return seal(entry.getCrc(), entry.getSize());
+  }
+
+  static String seal(long checksum, long size) {
+    return checksum + "/" + size;
   }
 
   List<ZipArchiveEntry> entries() {

@@ -102,7 +102,7 @@ class CellMapTest {
             String.join(
                 "|",
                 List.of(
-                    cell.value + "|" + cell.inline + "|" + cell.formula + "|" + cell.formulaText,
+                    cell.value() + "|" + cell.inline + "|" + cell.formula + "|" + cell.formulaText,
                     cell.formulaKind + "|" + cell.formulaArea + "|" + cell.shared,
                     cell.firstInput + "|" + cell.secondInput + "|" + cell.hasValue())));
       }

@@ -104,26 +104,4 @@ class PackageZipTest {
       assertThat(zip.parts()).containsExactly("one", "two");
     }
   }
-
-  @Test
-  void handsOnWhatFailsOnTheSecondThread() throws IOException {
-    OutputStream broken =
-        new OutputStream() {
-          @Override
-          public void write(int b) throws IOException {
-            throw new IOException("disk full");
-          }
-        };
-    BackgroundStream stream = new BackgroundStream(broken);
-    assertThatThrownBy(
-            () -> {
-              for (int i = 0; i < 100; i++) {
-                stream.write(new byte[1 << 16]);
-              }
-              stream.close();
-            })
-        .isInstanceOf(IOException.class)
-        .hasMessage("disk full");
-    assertThatThrownBy(stream::close).isInstanceOf(IOException.class);
-  }
 }
