@@ -1,103 +1,156 @@
 package fineweight.workbook.xlsx.formula;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
- * Tells whether a formula is the one above it, filled down: the same but for its relative row
- * numbers. Where this is not plain the answer is no, which costs time and nothing else.
+ * A formula as it is filled down a column: the same text but for its relative row numbers, which
+ * keep their distance from the row. Where that is not plain nothing is the same, which costs time
+ * and nothing else. Immutable.
  */
 final class FilledDown {
   private static final int MOST_LETTERS = 3;
   private static final int MOST_DIGITS = 7;
   private static final char LAST_ASCII = 0x7F;
 
-  private final String above;
-  private final String below;
-  private final int distance;
-  private int first;
-  private int second;
+  /** What stands before each relative row number, and behind the last. */
+  private final String[] texts;
 
-  private FilledDown(String above, String below, int distance) {
-    this.above = above;
-    this.below = below;
-    this.distance = distance;
+  /** How far each of these numbers is from the row. */
+  private final int[] distances;
+
+  private FilledDown(String[] texts, int[] distances) {
+    this.texts = texts;
+    this.distances = distances;
   }
 
   /**
-   * @param distance rows between the two, at least 1
+   * @param row of the cell that has the formula, from 0
    */
-  static boolean same(String above, String below, int distance) {
-    return new FilledDown(above, below, distance).same();
-  }
-
-  private boolean same() {
-    while (first < above.length() && second < below.length()) {
-      char c = above.charAt(first);
-      if (c != below.charAt(second)) {
-        return false;
-      }
-      boolean met = c == '"' || c == '\'' ? sameQuoted(c) : inWord(c) ? sameWord() : samePlain(c);
-      if (!met) {
-        return false;
-      }
-    }
-    return first == above.length() && second == below.length();
-  }
-
-  /** Brackets hold columns of tables and parts of other files: compared as a whole elsewhere. */
-  private boolean samePlain(char c) {
-    first++;
-    second++;
-    return c != '[';
-  }
-
-  private boolean sameQuoted(char mark) {
-    int start = first;
-    int end = above.indexOf(mark, first + 1);
-    if (end < 0 || !below.startsWith(above.substring(start, end + 1), second)) {
-      return false;
-    }
-    second += end + 1 - start;
-    first = end + 1;
-    return true;
-  }
-
-  private boolean sameWord() {
-    int one = first;
-    int other = second;
-    first = wordEnd(above, one);
-    second = wordEnd(below, other);
-    boolean equal = above.regionMatches(one, below, other, Math.max(first - one, second - other));
-    if (namesSheets(above, first) || namesSheets(below, second)) {
-      return equal;
-    }
-    if (next(above, first) == '(' && next(below, second) == '(') {
-      return equal;
-    }
-    int digits = relativeRow(above, one, first);
-    if (equal) {
-      return digits < 0 && !(isNumber(one) && standsInRange(one));
-    }
-    return digits >= 0
-        && digits == relativeRow(below, other, second)
-        && above.regionMatches(one, below, other, digits)
-        && number(below, other + digits, second) - number(above, one + digits, first) == distance;
+  static FilledDown of(String formula, int row) {
+    return new Reading(formula, row).read();
   }
 
   /**
-   * How many letters stand before the row number in a cell's name whose row is relative; -1 for all
-   * else.
+   * @param row of the cell that has the other formula
    */
-  private static int relativeRow(String text, int start, int end) {
-    int letters = next(text, start) == '$' ? start + 1 : start;
-    int at = letters;
-    while (at < end && isLetter(text.charAt(at))) {
+  boolean matches(String formula, int row) {
+    int at = 0;
+    for (int i = 0; i < distances.length; i++) {
+      if (!formula.startsWith(texts[i], at)) {
+        return false;
+      }
+      at += texts[i].length();
+      int end = at;
+      int number = 0;
+      while (end < formula.length() && isDigit(formula.charAt(end))) {
+        number = end - at < MOST_DIGITS ? number * 10 + formula.charAt(end) - '0' : -1;
+        end++;
+      }
+      if (end == at || end - at > MOST_DIGITS || number - row != distances[i]) {
+        return false;
+      }
+      at = end;
+    }
+    String last = texts.length == 0 ? "" : texts[distances.length];
+    return texts.length > 0
+        && formula.length() - at == last.length()
+        && formula.startsWith(last, at);
+  }
+
+  /** Takes a formula apart. */
+  private static final class Reading {
+    private static final FilledDown NOTHING = new FilledDown(new String[0], new int[0]);
+
+    private final String formula;
+    private final int row;
+    private final List<String> texts = new ArrayList<>();
+    private final List<Integer> distances = new ArrayList<>();
+    private int at;
+    private int taken;
+
+    Reading(String formula, int row) {
+      this.formula = formula;
+      this.row = row;
+    }
+
+    FilledDown read() {
+      while (at < formula.length()) {
+        char c = formula.charAt(at);
+        boolean plain = c == '"' || c == '\'' ? quoted(c) : inWord(c) ? word() : other(c);
+        if (!plain) {
+          return NOTHING;
+        }
+      }
+      texts.add(formula.substring(taken));
+      return new FilledDown(
+          texts.toArray(String[]::new), distances.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    /** Brackets hold columns of tables and parts of other files. */
+    private boolean other(char c) {
       at++;
+      return c != '[';
     }
-    boolean column = at > letters && at - letters <= MOST_LETTERS;
-    boolean row = at < end && end - at <= MOST_DIGITS;
-    for (int i = at; i < end && row; i++) {
-      row = isDigit(text.charAt(i));
+
+    private boolean quoted(char mark) {
+      int end = formula.indexOf(mark, at + 1);
+      at = end + 1;
+      return end >= 0;
     }
-    return column && row ? at - start : -1;
+
+    private boolean word() {
+      int start = at;
+      at = wordEnd(formula, start);
+      if (namesSheets() || next(formula, at) == '(') {
+        return true;
+      }
+      int digits = relativeRow(start);
+      if (digits < 0) {
+        return !(isNumber(start) && standsInRange(start));
+      }
+      texts.add(formula.substring(taken, start + digits));
+      distances.add(Integer.parseInt(formula, start + digits, at, 10) - row);
+      taken = at;
+      return true;
+    }
+
+    /** How many characters stand before the relative row of a cell's name; -1 for all else. */
+    private int relativeRow(int start) {
+      int letters = next(formula, start) == '$' ? start + 1 : start;
+      int digits = letters;
+      while (digits < at && isLetter(formula.charAt(digits))) {
+        digits++;
+      }
+      boolean column = digits > letters && digits - letters <= MOST_LETTERS;
+      boolean number = digits < at && at - digits <= MOST_DIGITS;
+      for (int i = digits; i < at && number; i++) {
+        number = isDigit(formula.charAt(i));
+      }
+      return column && number ? digits - start : -1;
+    }
+
+    /** Whole rows, {@code 5:7}. */
+    private boolean standsInRange(int start) {
+      return next(formula, at) == ':' || start > 0 && formula.charAt(start - 1) == ':';
+    }
+
+    /** Whether the word is a sheet's name, or the first of two: {@code Lot5!A1, Lot5:Lot9!A1}. */
+    private boolean namesSheets() {
+      if (next(formula, at) == '!') {
+        return true;
+      }
+      return next(formula, at) == ':' && next(formula, wordEnd(formula, at + 1)) == '!';
+    }
+
+    private boolean isNumber(int start) {
+      for (int i = start; i < at; i++) {
+        if (formula.charAt(i) != '$' && !isDigit(formula.charAt(i))) {
+          return false;
+        }
+      }
+      return true;
+    }
   }
 
   private static boolean isDigit(char c) {
@@ -106,32 +159,6 @@ final class FilledDown {
 
   private static boolean isLetter(char c) {
     return c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z';
-  }
-
-  private static int number(String text, int start, int end) {
-    return Integer.parseInt(text, start, end, 10);
-  }
-
-  /** Whole rows, {@code 5:7}. */
-  private boolean standsInRange(int start) {
-    return next(above, first) == ':' || start > 0 && above.charAt(start - 1) == ':';
-  }
-
-  /** Whether the word is a sheet's name, or the first of two: {@code Lot5!A1, Lot5:Lot9!A1}. */
-  private static boolean namesSheets(String text, int at) {
-    if (next(text, at) == '!') {
-      return true;
-    }
-    return next(text, at) == ':' && next(text, wordEnd(text, at + 1)) == '!';
-  }
-
-  private boolean isNumber(int start) {
-    for (int i = start; i < first; i++) {
-      if (above.charAt(i) != '$' && !isDigit(above.charAt(i))) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static char next(String text, int at) {

@@ -42,7 +42,7 @@ public final class SheetFormulas {
       int column) {}
 
   /** The formula that a column had last. */
-  private record Last(String text, int row, int shape) {}
+  private record Last(FilledDown formula, int shape) {}
 
   /** Takes the formula cells that occur on a sheet. */
   interface Taker {
@@ -77,10 +77,11 @@ public final class SheetFormulas {
       lastByColumn.add(null);
     }
     Last last = lastByColumn.get(cell.column());
-    boolean filled =
-        last != null && FilledDown.same(last.text(), cell.formulaText(), cell.row() - last.row());
-    int shape = filled ? last.shape() : newShape(cell);
-    lastByColumn.set(cell.column(), new Last(cell.formulaText(), cell.row(), shape));
+    if (last != null && last.formula().matches(cell.formulaText(), cell.row())) {
+      return last.shape();
+    }
+    int shape = newShape(cell);
+    lastByColumn.set(cell.column(), new Last(FilledDown.of(cell.formulaText(), cell.row()), shape));
     return shape;
   }
 

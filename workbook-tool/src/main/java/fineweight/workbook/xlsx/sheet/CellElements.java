@@ -11,26 +11,28 @@ final class CellElements {
   private final String sheet;
   private final XmlCursor cursor;
   private final CellXml cell;
-  private final boolean reads;
+  private final SheetVisitor visitor;
   private final boolean readsFormulas;
   private final boolean places;
+  private boolean reads;
   private boolean valued;
 
-  private CellElements(String sheet, XmlCursor cursor, CellXml cell, SheetVisitor visitor) {
+  /**
+   * @param cell is filled again and again
+   */
+  CellElements(String sheet, XmlCursor cursor, CellXml cell, SheetVisitor visitor) {
     this.sheet = sheet;
     this.cursor = cursor;
     this.cell = cell;
-    reads = visitor.reads(cell);
+    this.visitor = visitor;
     readsFormulas = visitor.readsFormulas();
     places = visitor.placesValues();
   }
 
   /** From the cell's start tag to its end tag. */
-  static void read(String sheet, XmlCursor cursor, CellXml cell, SheetVisitor visitor) {
-    new CellElements(sheet, cursor, cell, visitor).read();
-  }
-
-  private void read() {
+  void read() {
+    reads = visitor.reads(cell);
+    valued = false;
     while (cursor.nextChild()) {
       switch (cursor.name()) {
         case "v" -> value();

@@ -94,7 +94,7 @@ public final class CellMap {
   }
 
   void cell(CellXml cell) {
-    int type = unfit ? -1 : cell.type.equals("n") ? 0 : TYPES.indexOf(cell.type);
+    int type = unfit ? -1 : typeNumber(cell.type);
     unfit |= type < 0 || cell.style < 0;
     if (unfit) {
       return;
@@ -121,6 +121,11 @@ public final class CellMap {
     }
     position = cell.end;
     lastColumn = cell.column;
+  }
+
+  /** Most are a number or a shared text. */
+  private static int typeNumber(String type) {
+    return type.equals("n") ? 0 : type.equals("s") ? 1 : TYPES.indexOf(type);
   }
 
   void rowEnd(long start, long end) {

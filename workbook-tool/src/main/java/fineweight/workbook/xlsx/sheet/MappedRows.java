@@ -147,7 +147,7 @@ final class MappedRows {
           throw new DamageException("part " + part + " changed while it was read");
         }
       }
-      CellElements.read(sheet, cursor, cell, EVERYTHING);
+      new CellElements(sheet, cursor, cell, EVERYTHING).read();
     }
   }
 

@@ -25,6 +25,7 @@ public final class SheetWalk {
   private final Mapped mapped;
 
   private final CellXml cell = new CellXml();
+  private final CellElements elements;
   private final CharSpan span = new CharSpan();
   private String namespace;
   private int lastRow = -1;
@@ -43,6 +44,7 @@ public final class SheetWalk {
     this.cursor = cursor;
     this.visitor = visitor;
     this.mapped = mapped;
+    elements = new CellElements(sheet, cursor, cell, visitor);
   }
 
   /** A map and the bytes that it is of. */
@@ -237,7 +239,7 @@ public final class SheetWalk {
     cell.tagEnd = cursor.end();
     cell.empty = cursor.isEmptyElement();
     if (visitor.wants(cell.column)) {
-      CellElements.read(sheet, cursor, cell, visitor);
+      elements.read();
     } else {
       cursor.skip();
     }

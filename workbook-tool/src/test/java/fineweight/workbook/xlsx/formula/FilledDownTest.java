@@ -10,6 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FilledDownTest {
+  private static final int ROW = 41;
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -37,10 +39,16 @@ class FilledDownTest {
         "Fineweight_XAG*A1 | Fineweight_XAG*A2 | 1 | true",
         "T[[#This Row],[x]] | T[[#This Row],[x]] | 1 | false",
         "ROUND(Q99*2,2) | ROUND(Q100*2,2) | 1 | true",
+        "A9 | A10B | 1 | false",
+        "A9 | A10 | 1 | true",
+        "A9 | A | 1 | false",
+        "A9+B9 | A10+B9 | 1 | false",
+        "A1048575 | A1048576 | 1 | true",
+        "A1 | A99999992 | 1 | false",
         "M\u00fcnze1+A1 | M\u00fcnze1+A2 | 1 | true",
       })
   void onlyTheSameFormulaFurtherDown(String above, String below, int distance, boolean same) {
-    assertThat(FilledDown.same(above, below, distance)).isEqualTo(same);
+    assertThat(FilledDown.of(above, ROW).matches(below, ROW + distance)).isEqualTo(same);
   }
 
   @Property
@@ -53,6 +61,7 @@ class FilledDownTest {
     int found = further == 0 ? 0 : further == 1 ? distance : further;
     String above = new CellReference(row, column, fixed, false).formatAsString() + "*2";
     String below = new CellReference(row + found, column, fixed, false).formatAsString() + "*2";
-    return FilledDown.same(above, below, distance) == (found == (fixed ? 0 : distance));
+    return FilledDown.of(above, ROW).matches(below, ROW + distance)
+        == (found == (fixed ? 0 : distance));
   }
 }
