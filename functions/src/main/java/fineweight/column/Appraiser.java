@@ -25,12 +25,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.regex.Pattern;
 
 /**
  * From the fields of a row to everything that is said about it: the one way that rows, the terminal
  * and functions take.
  */
 public final class Appraiser {
+  private static final Pattern ENDED = Pattern.compile(".*[.?!]$");
+
   private final ClueReader reader;
   private final CoinIdentifier identifier;
   private final SpotPrices spot;
@@ -239,6 +242,6 @@ public final class Appraiser {
 
   static String sentence(String words) {
     String capital = words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
-    return capital.matches(".*[.?!]$") ? capital : capital + ".";
+    return ENDED.matcher(capital).matches() ? capital : capital + ".";
   }
 }

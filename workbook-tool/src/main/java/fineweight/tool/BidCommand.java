@@ -6,10 +6,11 @@ import fineweight.lot.LotCost;
 import fineweight.money.Amounts;
 import fineweight.money.WantedGain;
 import fineweight.refresh.RefreshWishes;
+import fineweight.refresh.RefreshWishes.Further;
 import fineweight.refresh.RoughLot;
-import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.settings.SettingException;
+import fineweight.spot.SpotPrices;
 import fineweight.workbook.Workbook;
 import fineweight.workbook.WorkbookRefusal;
 import java.io.IOException;
@@ -20,8 +21,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
@@ -124,19 +123,9 @@ final class BidCommand implements Callable<Integer> {
   }
 
   private RefreshWishes wishes() throws SettingException {
-    return new RefreshWishes(
-        prices.prices(surroundings.today(), surroundings.err()::println),
-        prices.currencyGiven(),
-        prices.wear(),
-        Optional.ofNullable(sheet),
-        MoneyCells.LIVE_FORMULAS,
-        true,
-        false,
-        catalogue.standards(),
-        catalogue.home(),
-        surroundings.latestYear(),
-        Map.of(),
-        RefreshWishes.Further.NOTHING.withLists(lists.wishes(surroundings.workbooks())));
+    SpotPrices given = prices.prices(surroundings.today(), surroundings.err()::println);
+    Further further = Further.NOTHING.withLists(lists.wishes(surroundings.workbooks()));
+    return ReadingWishes.of(given, sheet, prices, catalogue, surroundings.latestYear(), further);
   }
 
   private Bid bid(RoughLot lot) throws SettingException {

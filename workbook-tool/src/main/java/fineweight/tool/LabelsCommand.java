@@ -8,7 +8,6 @@ import fineweight.refresh.HolderLabels;
 import fineweight.refresh.RefreshWishes;
 import fineweight.refresh.collection.LabelPiece;
 import fineweight.refresh.collection.SellingTerms;
-import fineweight.refresh.column.MoneyCells;
 import fineweight.refresh.inventory.RefreshRefusal;
 import fineweight.sale.FeeSchedule;
 import fineweight.settings.SettingException;
@@ -22,7 +21,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.joda.money.CurrencyUnit;
@@ -111,18 +109,12 @@ final class LabelsCommand implements Callable<Integer> {
 
   private RefreshWishes wishes(SpotPrices given) throws SettingException {
     SellingTerms terms = fees.terms(given.currency()).orElseGet(() -> costBack(given.currency()));
-    return new RefreshWishes(
+    return ReadingWishes.of(
         given,
-        prices.currencyGiven(),
-        prices.wear(),
-        Optional.ofNullable(sheet),
-        MoneyCells.LIVE_FORMULAS,
-        true,
-        false,
-        catalogue.standards(),
-        catalogue.home(),
+        sheet,
+        prices,
+        catalogue,
         surroundings.latestYear(),
-        Map.of(),
         RefreshWishes.Further.NOTHING.selling(terms));
   }
 

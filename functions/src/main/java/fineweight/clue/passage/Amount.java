@@ -5,6 +5,7 @@ import fineweight.clue.word.Word;
 import fineweight.quantity.Decimals;
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A number with the words it spans: 20, 2.5, 2,50, 1/2, 2 1/2, half, five. Immutable.
@@ -13,6 +14,8 @@ import java.util.Optional;
  * @param end the place after the last
  */
 public record Amount(BigDecimal value, int start, int end) {
+  private static final Pattern UP_TO_THREE_DIGITS = Pattern.compile("\\d{1,3}");
+
   /** The number just before a place; empty if there is none or it is taken. */
   public static Optional<Amount> before(Passage passage, int at) {
     int last = passage.isSign(at - 1, "-") || passage.isSign(at - 1, ".") ? at - 2 : at - 1;
@@ -63,7 +66,8 @@ public record Amount(BigDecimal value, int start, int end) {
   }
 
   private static Optional<BigDecimal> quotient(Word above, Word below) {
-    if (!below.text().matches("\\d{1,3}") || new BigDecimal(below.text()).signum() == 0) {
+    if (!UP_TO_THREE_DIGITS.matcher(below.text()).matches()
+        || new BigDecimal(below.text()).signum() == 0) {
       return Optional.empty();
     }
     return Optional.of(

@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
@@ -22,6 +23,10 @@ import java.util.regex.Pattern;
  * been taken by a rule.
  */
 public final class Passage {
+  /** May stand between a word that denies and what it denies. */
+  private static final Set<String> BETWEEN =
+      Set.of("a", "an", "the", "any", "real", "really", "from", "made", "of", "en", "d");
+
   /** The few expressions that the rules use, compiled once. */
   private static final Map<String, Pattern> PATTERNS = new ConcurrentHashMap<>();
 
@@ -221,7 +226,7 @@ public final class Passage {
     return place > 0
         && (Wording.isNegation(words.get(place - 1))
             || (place > 1
-                && words.get(place - 1).text().matches("a|an|the|any|real|really|from|made|of|en|d")
+                && BETWEEN.contains(words.get(place - 1).text())
                 && Wording.isNegation(words.get(place - 2))));
   }
 }

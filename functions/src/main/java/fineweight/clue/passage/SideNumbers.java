@@ -2,12 +2,19 @@ package fineweight.clue.passage;
 
 import fineweight.clue.word.Word;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Sets numbers aside that are neither dates nor counts nor amounts on the coin: what was paid, the
  * label of a box or lot, the number on a holder.
  */
 public final class SideNumbers {
+  private static final Pattern DATE = Pattern.compile("1[6-9]\\d\\d|20[0-3]\\d");
+  private static final Pattern BEFORE_PRICE =
+      Pattern.compile("[$£€:=]|for|was|is|at|about|usd|eur|gbp|um|fur|voor|pour");
+  private static final Pattern SIGN = Pattern.compile("[$£€]");
+  private static final Pattern NUMBER_WORD = Pattern.compile("[#:.]|no|nr|num");
+
   /** How many words may stand between "paid" and the sum. */
   private static final int REACH = 3;
 
@@ -55,11 +62,11 @@ public final class SideNumbers {
     for (int i = from; i < from + REACH && i < passage.size(); i++) {
       Word word = passage.word(i);
       if (word.isNumber()) {
-        boolean date = word.text().matches("1[6-9]\\d\\d|20[0-3]\\d") && i > from + 1;
+        boolean date = DATE.matcher(word.text()).matches() && i > from + 1;
         passage.take(date ? i : from, i + 1);
         return true;
       }
-      if (!word.text().matches("[$£€:=]|for|was|is|at|about|usd|eur|gbp|um|fur|voor|pour")) {
+      if (!BEFORE_PRICE.matcher(word.text()).matches()) {
         return false;
       }
     }
@@ -69,7 +76,9 @@ public final class SideNumbers {
   /** "$35 paid": only with a money sign. */
   private boolean sumBefore(int at) {
     boolean sum =
-        at >= 2 && passage.word(at - 1).isNumber() && passage.word(at - 2).text().matches("[$£€]");
+        at >= 2
+            && passage.word(at - 1).isNumber()
+            && SIGN.matcher(passage.word(at - 2).text()).matches();
     if (sum) {
       passage.take(at - 2, at);
     }
@@ -85,14 +94,14 @@ public final class SideNumbers {
     boolean label =
         at < passage.size()
             && passage.word(at).isNumber()
-            && !passage.word(at).text().matches("1[6-9]\\d\\d|20[0-3]\\d");
+            && !DATE.matcher(passage.word(at).text()).matches();
     if (label) {
       passage.take(from, at + 1);
     }
   }
 
   private boolean isLabelSign(int at) {
-    return passage.word(at).text().matches("[#:.]|no|nr|num");
+    return NUMBER_WORD.matcher(passage.word(at).text()).matches();
   }
 
   /** "#77", "no. 1064321-022". */

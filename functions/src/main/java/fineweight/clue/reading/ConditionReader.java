@@ -10,9 +10,12 @@ import fineweight.clue.word.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads grade, certificate and remarks. */
 final class ConditionReader {
+  private static final Pattern GRADE_NUMBER = Pattern.compile("[1-9]|[1-6]\\d|70");
+
   private ConditionReader() {}
 
   static Condition read(List<Passage> passages) {
@@ -100,7 +103,8 @@ final class ConditionReader {
 
   private static Optional<Integer> numberAfter(Passage passage, int end) {
     int at = passage.isSign(end, "-") ? end + 1 : end;
-    Optional<Word> number = passage.at(at).filter(word -> word.text().matches("[1-9]|[1-6]\\d|70"));
+    Optional<Word> number =
+        passage.at(at).filter(word -> GRADE_NUMBER.matcher(word.text()).matches());
     if (number.isEmpty() || passage.isTaken(at)) {
       return Optional.empty();
     }

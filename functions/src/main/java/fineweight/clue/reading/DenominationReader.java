@@ -14,9 +14,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads denominations: an amount and a unit, a money sign, or a coin's own name. */
 final class DenominationReader {
+  private static final Pattern SMALL_NUMBER = Pattern.compile("\\d{1,2}");
+
   private static final Map<String, String> SIGNS =
       Map.of("$", "dollar", "£", "pound", "€", "euro", "¥", "yen");
 
@@ -95,7 +98,7 @@ final class DenominationReader {
   /** 2/- and 2/6 are not split further: shillings. */
   private void shillings(int at) {
     boolean form =
-        passage.word(at).text().matches("\\d{1,2}")
+        SMALL_NUMBER.matcher(passage.word(at).text()).matches()
             && passage.isSign(at + 1, "/")
             && passage.isSign(at + 2, "-");
     if (form && !passage.isTaken(at)) {

@@ -13,9 +13,14 @@ import fineweight.quantity.MassUnit;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads what was weighed and measured, and the size that the words name. */
 final class MeasureReader {
+  private static final Pattern NO =
+      Pattern.compile("(n|no|nein|nee|non|not|none|false|0|-|nicht|geen).*");
+  private static final Pattern GROUPED = Pattern.compile("\\d{1,2},\\d{3}");
+
   private static final BigDecimal HEAVIEST = new BigDecimal("1000");
 
   private final List<Passage> passages;
@@ -93,7 +98,7 @@ final class MeasureReader {
         && !plain.startsWith("non")) {
       return Optional.of(true);
     }
-    if (plain.matches("(n|no|nein|nee|non|not|none|false|0|-|nicht|geen).*")) {
+    if (NO.matcher(plain).matches()) {
       return Optional.of(false);
     }
     return Optional.empty();
@@ -160,7 +165,7 @@ final class MeasureReader {
   private static Amount withDecimalComma(Passage passage, Amount amount, String unit) {
     String figures = passage.word(amount.end() - 1).text();
     boolean heavy = unit.equals("gram") && amount.value().compareTo(HEAVIEST) > 0;
-    return heavy && figures.matches("\\d{1,2},\\d{3}")
+    return heavy && GROUPED.matcher(figures).matches()
         ? new Amount(amount.value().movePointLeft(3), amount.start(), amount.end())
         : amount;
   }

@@ -15,9 +15,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads metals and fineness. */
 final class MetalReader {
+  private static final Pattern DECIMAL = Pattern.compile("0?[.,]\\d{2,4}");
+  private static final Pattern PER_MILLE = Pattern.compile("[2-9]\\d{2}([.,]\\d)?");
+  private static final Pattern HIGH_PER_MILLE = Pattern.compile("9\\d\\d([.,]\\d)?");
+
   private static final BigDecimal ONE = BigDecimal.ONE;
   private static final BigDecimal HUNDRED = new BigDecimal("100");
   private static final BigDecimal THOUSAND = new BigDecimal("1000");
@@ -215,8 +220,8 @@ final class MetalReader {
       }
       Optional<BigDecimal> value = NumberText.read(word.text());
       boolean percent = passage.isSign(i + 1, "%");
-      boolean decimal = word.text().matches("0?[.,]\\d{2,4}");
-      boolean perMille = word.text().matches("[2-9]\\d{2}([.,]\\d)?") && besideMetal(passage, i);
+      boolean decimal = DECIMAL.matcher(word.text()).matches();
+      boolean perMille = PER_MILLE.matcher(word.text()).matches() && besideMetal(passage, i);
       if (value.isPresent() && (percent || decimal || perMille)) {
         int at = i;
         ofNumber(value.get(), percent)
@@ -239,7 +244,8 @@ final class MetalReader {
     boolean before =
         passage.metalHits().stream()
             .anyMatch(hit -> hit.end() == at && hit.meaning(Meaning.MetalName.class).isPresent());
-    boolean alone = passage.size() == 1 && passage.word(at).text().matches("9\\d\\d([.,]\\d)?");
+    boolean alone =
+        passage.size() == 1 && HIGH_PER_MILLE.matcher(passage.word(at).text()).matches();
     return after || before || alone;
   }
 

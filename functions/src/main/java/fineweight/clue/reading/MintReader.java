@@ -9,9 +9,17 @@ import fineweight.clue.word.Word;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads the mint mark. */
 final class MintReader {
+  private static final Pattern NO_MINT = Pattern.compile("[-–—]+|0");
+  private static final Pattern LETTERS = Pattern.compile("\\p{L}{1,3}[*.°+]?");
+  private static final Pattern ANY_LETTER = Pattern.compile("p|d|s|o|cc|w|c|a|f|g|j|h|kn|b");
+  private static final Pattern USUAL_LETTER = Pattern.compile("p|d|s|o|cc|w");
+  private static final Pattern MINT_WORD = Pattern.compile("mint|mintmark|mm");
+  private static final Pattern YEAR_DIGITS = Pattern.compile("\\d{2}|\\d{4}");
+
   private MintReader() {}
 
   static Optional<Clue<String>> read(List<Passage> passages) {
@@ -38,10 +46,10 @@ final class MintReader {
     if (named.isPresent()) {
       return named;
     }
-    if (text.matches("[-–—]+|0")) {
+    if (NO_MINT.matcher(text).matches()) {
       return Optional.of(new Clue<>("", text, FieldRole.MINT));
     }
-    boolean letters = text.matches("\\p{L}{1,3}[*.°+]?");
+    boolean letters = LETTERS.matcher(text).matches();
     return letters
         ? Optional.of(
             new Clue<>(
@@ -67,14 +75,14 @@ final class MintReader {
    */
   private static Optional<Clue<String>> mintInText(Passage passage) {
     for (int i = 0; i < passage.size(); i++) {
-      if (!passage.word(i).text().matches("p|d|s|o|cc|w|c|a|f|g|j|h|kn|b")) {
+      if (!ANY_LETTER.matcher(passage.word(i).text()).matches()) {
         continue;
       }
-      boolean usual = passage.word(i).text().matches("p|d|s|o|cc|w");
+      boolean usual = USUAL_LETTER.matcher(passage.word(i).text()).matches();
       boolean afterDate = isAfterDate(passage, i) && (usual || passage.word(i).isCapitals());
       boolean capital = passage.word(i).isCapitals() && !passage.isTaken(i);
       boolean spelled =
-          passage.at(i + 1).filter(word -> word.text().matches("mint|mintmark|mm")).isPresent();
+          passage.at(i + 1).filter(word -> MINT_WORD.matcher(word.text()).matches()).isPresent();
       boolean opens =
           capital
               && i == 0
@@ -125,7 +133,7 @@ final class MintReader {
     boolean date =
         number.isPresent()
             && passage.isTaken(before)
-            && number.get().text().matches("\\d{2}|\\d{4}");
+            && YEAR_DIGITS.matcher(number.get().text()).matches();
     boolean touching = date && at - 1 >= 0 && passage.word(at).touches(passage.word(at - 1));
     return date && (touching || passage.word(at).isCapitals());
   }

@@ -18,6 +18,8 @@ import java.util.regex.Pattern;
 
 /** Reads how many pieces a row is about. */
 final class QuantityReader {
+  private static final Pattern PLAIN_COUNT = Pattern.compile("[1-9]\\d{0,3}");
+
   private static final Pattern COUNT_SIGN = Pattern.compile("(?i)^(x|qty:?|ca\\.?|#)\\s*");
   private static final Pattern UNIT =
       Pattern.compile(
@@ -167,7 +169,7 @@ final class QuantityReader {
         word.isNumber()
             && !passage.isTaken(at)
             && !passage.isInsidePhrase(at)
-            && word.text().matches("[1-9]\\d{0,3}");
+            && PLAIN_COUNT.matcher(word.text()).matches();
     return plain && (isMarkedAsCount(at) || isBeforeName(at));
   }
 

@@ -6,6 +6,9 @@ import java.util.regex.Pattern;
 
 /** Numbers as people write them: decimal point or comma, with or without groups of three. */
 public final class NumberText {
+  private static final Pattern COMMA_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+");
+  private static final Pattern POINT_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+");
+
   private static final Pattern GROUPING =
       Pattern.compile("(?<=\\d)[\\s\\u00a0\\u202f'’](?=\\d{3}\\b)");
   private static final Pattern DIGITS = Pattern.compile("[+-]?[0-9.,]*[0-9][0-9.,]*");
@@ -40,12 +43,10 @@ public final class NumberText {
       return text.replace(grouping, "").replace(',', '.');
     }
     if (lastComma >= 0) {
-      boolean groups = text.matches("[+-]?[1-9]\\d{0,2}(,\\d{3})+");
+      boolean groups = COMMA_GROUPS.matcher(text).matches();
       return groups ? text.replace(",", "") : text.replace(',', '.');
     }
     boolean severalPoints = lastPoint >= 0 && text.indexOf('.') != lastPoint;
-    return severalPoints && text.matches("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+")
-        ? text.replace(".", "")
-        : text;
+    return severalPoints && POINT_GROUPS.matcher(text).matches() ? text.replace(".", "") : text;
   }
 }

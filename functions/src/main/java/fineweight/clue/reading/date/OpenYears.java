@@ -5,9 +5,16 @@ import fineweight.clue.Dating.Kind;
 import fineweight.clue.passage.Passage;
 import fineweight.clue.word.Word;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Reads decades and centuries in a description: 196x, 1960s, 16xx, 19??. */
 final class OpenYears {
+  private static final Pattern CENTURY = Pattern.compile("1[4-9]|20");
+  private static final Pattern TWO_OPEN = Pattern.compile("xx|\\?\\?|\\*\\*");
+  private static final Pattern DECADE = Pattern.compile("1[4-9]\\d|20\\d");
+  private static final Pattern ONE_OPEN = Pattern.compile("[x?*]");
+  private static final Pattern ROUND_YEAR = Pattern.compile("1[4-9]\\d0|20\\d0");
+
   private OpenYears() {}
 
   static Dating read(Passage passage) {
@@ -43,13 +50,13 @@ final class OpenYears {
       return 0;
     }
     String tail = passage.raw(at + 1, end).toLowerCase(java.util.Locale.ROOT);
-    if (digits.matches("1[4-9]|20") && tail.matches("xx|\\?\\?|\\*\\*")) {
+    if (CENTURY.matcher(digits).matches() && TWO_OPEN.matcher(tail).matches()) {
       return 100;
     }
-    if (digits.matches("1[4-9]\\d|20\\d") && tail.matches("[x?*]")) {
+    if (DECADE.matcher(digits).matches() && ONE_OPEN.matcher(tail).matches()) {
       return 10;
     }
-    return digits.matches("1[4-9]\\d0|20\\d0") && tail.equals("s")
+    return ROUND_YEAR.matcher(digits).matches() && tail.equals("s")
         ? digits.endsWith("00") ? 100 : 10
         : 0;
   }

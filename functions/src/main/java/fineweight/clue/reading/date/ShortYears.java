@@ -11,12 +11,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Reads years of two digits: after an apostrophe, touching a mint letter, in a list of such, or
  * beside a coin's name where they can be no count: '64, 64-D, 43P, 40 42 45-D, merc 43.
  */
 final class ShortYears {
+  private static final Pattern TWO_DIGITS = Pattern.compile("\\d{2}");
+
   private final Passage passage;
   private final boolean counted;
 
@@ -62,7 +65,9 @@ final class ShortYears {
   static boolean isTwoDigits(Passage passage, int at) {
     Optional<Word> word = passage.at(at);
     boolean digits =
-        word.isPresent() && word.get().isNumber() && word.get().text().matches("\\d{2}");
+        word.isPresent()
+            && word.get().isNumber()
+            && TWO_DIGITS.matcher(word.get().text()).matches();
     if (!digits || passage.isTaken(at)) {
       return false;
     }

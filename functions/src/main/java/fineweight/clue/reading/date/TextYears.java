@@ -9,9 +9,13 @@ import fineweight.clue.word.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads years of four digits, or in Roman figures, among other words. */
 final class TextYears {
+  private static final Pattern SMALL_NUMBER = Pattern.compile("\\d{1,2}");
+  private static final Pattern ROMAN = Pattern.compile("m[cdlxvi]{3,}");
+
   private static final int FIRST = 1000;
   private static final int LAST = 2100;
 
@@ -93,7 +97,7 @@ final class TextYears {
             .filter(word -> passage.isSign(at + 1, "/"))
             .filter(word -> word.touches(passage.word(at + 1)))
             .filter(word -> passage.word(at + 1).touches(passage.word(at)))
-            .filter(word -> word.isNumber() && word.text().matches("\\d{1,2}"));
+            .filter(word -> word.isNumber() && SMALL_NUMBER.matcher(word.text()).matches());
     int year = years.get(years.size() - 1);
     boolean earlier =
         beneath
@@ -169,7 +173,7 @@ final class TextYears {
   }
 
   private static Optional<Integer> roman(Word word) {
-    if (word.text().length() > 15 || !word.text().matches("m[cdlxvi]{3,}") || !word.isCapitals()) {
+    if (word.text().length() > 15 || !ROMAN.matcher(word.text()).matches() || !word.isCapitals()) {
       return Optional.empty();
     }
     int sum = 0;

@@ -11,6 +11,9 @@ import java.util.regex.Pattern;
 
 /** Reads a column of years: also forms that a description may not hold. */
 final class YearColumn {
+  private static final Pattern DIGITS = Pattern.compile("\\d+");
+  private static final Pattern NEGATIVE = Pattern.compile("-\\d+");
+
   private static final Pattern NONE =
       Pattern.compile(
           "n\\.?d\\.?|undated|none|no date|dateless|[-–—/]+|blank|worn|illegible|o\\.?j\\.?|z\\.?j\\.?|s\\.?d\\.?");
@@ -57,7 +60,7 @@ final class YearColumn {
     }
     List<String> numbers =
         passage.words().stream().filter(Word::isNumber).map(Word::text).limit(2).toList();
-    if (numbers.size() == 1 && numbers.get(0).matches("\\d+")) {
+    if (numbers.size() == 1 && DIGITS.matcher(numbers.get(0)).matches()) {
       return ofDigits(numbers.get(0), text);
     }
     return new Dating(Kind.UNREADABLE, List.of(), text);
@@ -85,7 +88,7 @@ final class YearColumn {
     if (ancient) {
       return Optional.of(new Dating(Kind.ANCIENT, List.of(), text));
     }
-    if (plain.matches("-\\d+")) {
+    if (NEGATIVE.matcher(plain).matches()) {
       return Optional.of(new Dating(Kind.IMPOSSIBLE, List.of(), text));
     }
     if (CENTURY.matcher(plain).matches()) {

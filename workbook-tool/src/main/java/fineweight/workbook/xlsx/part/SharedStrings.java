@@ -51,15 +51,28 @@ public final class SharedStrings {
    * @param cursor at the start tag of {@code si} or {@code is}; afterwards at its end tag
    */
   public static String richText(XmlCursor cursor) {
-    StringBuilder text = new StringBuilder();
+    String only = "";
+    StringBuilder joined = null;
     while (cursor.nextChild()) {
-      switch (cursor.name()) {
-        case "t" -> text.append(cursor.text());
-        case "r" -> run(cursor, text);
-        default -> cursor.skip();
+      String name = cursor.name();
+      if (name.equals("t") && joined == null && only.isEmpty()) {
+        only = cursor.text();
+      } else if (name.equals("t") || name.equals("r")) {
+        joined = joined == null ? new StringBuilder(only) : joined;
+        piece(cursor, name, joined);
+      } else {
+        cursor.skip();
       }
     }
-    return XmlText.unescapeCell(text.toString());
+    return XmlText.unescapeCell(joined == null ? only : joined.toString());
+  }
+
+  private static void piece(XmlCursor cursor, String name, StringBuilder text) {
+    if (name.equals("t")) {
+      text.append(cursor.text());
+    } else {
+      run(cursor, text);
+    }
   }
 
   private static void run(XmlCursor cursor, StringBuilder text) {

@@ -29,15 +29,18 @@ public final class CellCompare {
     if (cell.formula) {
       return false;
     }
-    CellValue value = reading.value(sheet, cell);
     if (wanted instanceof CellContent.Number number) {
       BigDecimal stored = cell.type.equals("n") && cell.hasValue() ? stored(cell) : null;
-      return stored != null && sameNumber(stored, number.value());
+      if (stored != null) {
+        return sameNumber(stored, number.value());
+      }
     }
+    // Refuses what is no value at all.
+    CellValue value = reading.value(sheet, cell);
     if (wanted instanceof CellContent.Text text) {
       return value instanceof CellValue.Text stored && stored.value().equals(text.value());
     }
-    return value == CellValue.BLANK;
+    return wanted instanceof CellContent.Empty && value == CellValue.BLANK;
   }
 
   private static BigDecimal stored(CellXml cell) {

@@ -49,8 +49,7 @@ class ReadingBackTest {
   }
 
   private static SheetPlan plan() {
-    ColumnEdit column =
-        new ColumnEdit(1, "Melt", CellLook.GENERAL, 0, ReadingBackTest::content);
+    ColumnEdit column = new ColumnEdit(1, "Melt", CellLook.GENERAL, 0, ReadingBackTest::content);
     SheetEdit sheet = new SheetEdit("Coins", 0, 1, 9, List.of(column));
     return new SheetPlan(
         "Coins",
