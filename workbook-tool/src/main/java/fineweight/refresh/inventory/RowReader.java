@@ -33,6 +33,13 @@ import java.util.regex.Pattern;
  */
 public final class RowReader {
   private static final int MOST_REMEMBERED = 50_000;
+
+  /** Rows that are appraised in one go, shared by all processors. */
+  private static final int TOGETHER = 512;
+
+  /** Fewer are done before other threads have begun. */
+  private static final int FEW = 24;
+
   private static final Pattern SUM =
       Pattern.compile("\\b(SUM|SUBTOTAL|AGGREGATE|COUNT|AVERAGE)[A-Z]*\\(");
 
@@ -44,6 +51,27 @@ public final class RowReader {
   private final List<ReadRow> rows = new ArrayList<>();
   private final List<BadCell> badCells = new ArrayList<>();
   private final Map<List<Field>, Appraisal> remembered = new LinkedHashMap<>();
+  private final Map<List<Field>, Appraisal> fresh = new HashMap<>();
+  private final List<Waiting> waiting = new ArrayList<>();
+
+  /**
+   * A row that waits to be appraised with others.
+   *
+   * @param coin whether it may be a coin's, and not a total
+   * @param answer the standard that the owner chose; empty for none
+   */
+  private record Waiting(
+      int row,
+      boolean coin,
+      List<Cell> cells,
+      RowText texts,
+      List<Field> fields,
+      String key,
+      String answer) {
+    boolean isOpen() {
+      return coin && answer.isEmpty();
+    }
+  }
 
   public RowReader(Workbook workbook, Inventory inventory, Appraiser appraiser, Answers answers) {
     this.workbook = workbook;
@@ -97,6 +125,7 @@ public final class RowReader {
             progress.at(Progress.Stage.READING, cells.get(0).place().row(), last);
           }
         });
+    settle();
   }
 
   private void row(List<Cell> cells) {
@@ -115,14 +144,46 @@ public final class RowReader {
         !totalsRows.contains(row)
             && !isSums(ownersCells(cells))
             && Rows.isCoin(texts, inventory.table());
-    if (!coin) {
+    String key = key(cells, texts);
+    List<Field> fields = Rows.fields(texts, inventory.table());
+    waiting.add(new Waiting(row, coin, cells, texts, fields, key, answer(key, texts)));
+    if (waiting.size() == TOGETHER) {
+      settle();
+    }
+  }
+
+  /** Takes the rows that wait, in their order. */
+  private void settle() {
+    List<List<Field>> unknown =
+        waiting.stream()
+            .filter(Waiting::isOpen)
+            .map(Waiting::fields)
+            .filter(fields -> !remembered.containsKey(fields))
+            .distinct()
+            .toList();
+    List<Appraisal> found =
+        (unknown.size() < FEW ? unknown.stream() : unknown.parallelStream())
+            .map(appraiser::appraise)
+            .toList();
+    for (int i = 0; i < unknown.size(); i++) {
+      Map<List<Field>, Appraisal> kept = remembered.size() < MOST_REMEMBERED ? remembered : fresh;
+      kept.put(unknown.get(i), found.get(i));
+    }
+    waiting.forEach(this::take);
+    waiting.clear();
+    fresh.clear();
+  }
+
+  private void take(Waiting waiting) {
+    int row = waiting.row();
+    if (!waiting.coin()) {
       rows.add(ReadRow.notACoin(row));
       return;
     }
+    RowText texts = waiting.texts();
     int before = badCells.size();
-    errors(cells);
-    String key = key(cells, texts);
-    Appraisal appraisal = appraisal(Rows.fields(texts, inventory.table()), answer(key, texts));
+    errors(waiting.cells());
+    Appraisal appraisal = appraisal(waiting);
     if (Rows.isHeading(texts, inventory.table(), appraisal)) {
       rows.add(ReadRow.notACoin(row));
       return;
@@ -134,10 +195,10 @@ public final class RowReader {
         new ReadRow(
             row,
             appraisal,
-            key,
+            waiting.key(),
             RowMoney.of(texts, inventory.table(), appraisal),
             Fate.of(texts, inventory.table()),
-            share(cells),
+            share(waiting.cells()),
             Keeping.of(texts, inventory.table())));
   }
 
@@ -165,18 +226,12 @@ public final class RowReader {
         : kept;
   }
 
-  private Appraisal appraisal(List<Field> fields, String answer) {
-    if (!answer.isEmpty()) {
-      return appraiser.appraise(fields, answer);
+  private Appraisal appraisal(Waiting row) {
+    if (!row.answer().isEmpty()) {
+      return appraiser.appraise(row.fields(), row.answer());
     }
-    Appraisal known = remembered.get(fields);
-    if (known == null) {
-      known = appraiser.appraise(fields);
-      if (remembered.size() < MOST_REMEMBERED) {
-        remembered.put(fields, known);
-      }
-    }
-    return known;
+    Appraisal known = remembered.get(row.fields());
+    return known != null ? known : fresh.get(row.fields());
   }
 
   private void errors(List<Cell> cells) {
