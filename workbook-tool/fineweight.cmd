@@ -53,5 +53,5 @@ popd
 type nul >"%MADE%\built"
 
 :start
-"%JAVA%" -XX:TieredStopAtLevel=1 -cp "%TOOL%\target\*;%TOOL%\target\lib\*" fineweight.tool.Main %*
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn24m -cp "%TOOL%\target\*;%TOOL%\target\lib\*" fineweight.tool.Main %*
 exit /b %ERRORLEVEL%

@@ -9,10 +9,11 @@ import java.util.spi.ToolProvider;
 
 /**
  * The classes as the launcher starts them: packed into jars, their list made ready to be mapped,
- * the quick compiler and the simple collector alone.
+ * the quick compiler and the simple collector alone, little room for what is new.
  */
 final class PackedProgram {
-  private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+  private static final List<String> QUICK =
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmn24m");
 
   private final String classPath;
   private final Path archive;

@@ -25,7 +25,7 @@ public final class StartUp {
   private static final int ROWS = 1_000;
   private static final String MAIN = "fineweight.tool.Main";
   private static final List<String> OPTIONS =
-      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmn24m");
 
   private final Path folder;
   private final String classPath;
