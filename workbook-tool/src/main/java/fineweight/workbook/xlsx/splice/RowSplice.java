@@ -11,7 +11,6 @@ import fineweight.workbook.xlsx.sheet.CellXml;
 import fineweight.workbook.xlsx.sheet.RowTag;
 import fineweight.workbook.xlsx.xml.StartTag;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.Consumer;
@@ -33,7 +32,7 @@ final class RowSplice {
   private final BitSet ours = new BitSet();
 
   private final boolean seesAll;
-  private final List<long[]> leavings = new ArrayList<>();
+  private final Leavings leavings;
   private String prefix = "";
   private CellWriter writer;
   private CellLooks looks;
@@ -45,9 +44,6 @@ final class RowSplice {
   private boolean openedRow;
   private boolean keptAny;
   private boolean justDropped;
-
-  /** Where a row that was ours begins and ends, until the next row is known. */
-  private long[] emptiedRow;
 
   /**
    * @param changes null if nobody listens
@@ -70,6 +66,7 @@ final class RowSplice {
     guard = new GroupGuard(plan.sheet(), plan.targets());
     targets = plan.targets();
     wishes = new Wish[targets.size()];
+    leavings = new Leavings(cutting);
     seesAll = plan.facts().grouped() || !results.isEmpty();
     targets.forEach(t -> ours.set(t.column()));
     for (ColumnTarget target : targets) {
@@ -112,7 +109,7 @@ final class RowSplice {
   }
 
   void row(RowTag tag) throws IOException, WorkbookRefusal {
-    settleEmptied(tag.referenced());
+    leavings.settleRow(tag.referenced());
     missingRows(tag.index(), tag.start());
     row = tag;
     boolean writes = makeWishes(tag.index());
@@ -169,7 +166,7 @@ final class RowSplice {
       Wish wish = wishes[nextTarget];
       if (wish != null && wish.writes()) {
         guard.refuseInside(row.index(), target.column());
-        leave();
+        leavings.drop();
         if (!openedRow) {
           cutting.copyToTag(position);
         }
@@ -242,7 +239,7 @@ final class RowSplice {
     } else {
       guard.see(cell, true);
       String before = words(cell);
-      leave();
+      leavings.drop();
       cutting.copyToTag(cell.start());
       cutting.dropTo(cell.end());
       put(cell.column(), cell.style(), wish, before, cell.isFormula());
@@ -263,7 +260,7 @@ final class RowSplice {
 
   private void keep(CellXml cell) throws IOException, WorkbookRefusal {
     guard.see(cell, false);
-    leave();
+    leavings.drop();
     pass(cell);
     CellValue fresh = results.fresh(cell.row(), cell.column());
     if (fresh != null) {
@@ -293,64 +290,30 @@ final class RowSplice {
       change(cell.column(), words(cell), "");
     }
     if (cell.referenced()) {
-      leavings.add(new long[] {cell.start(), cell.end()});
+      leavings.add(cell.start(), cell.end());
       justDropped = true;
     } else {
-      leave();
+      leavings.drop();
       cutting.replace(cell.start(), cell.end(), "<" + tag("c") + "/>");
       keptAny = true;
     }
-  }
-
-  /** Drops what was taken out, now that it is clear that the row stays. */
-  private void leave() throws IOException {
-    if (leavings.isEmpty()) {
-      return;
-    }
-    for (long[] piece : leavings) {
-      cutting.copyToTag(piece[0]);
-      cutting.dropTo(piece[1]);
-    }
-    leavings.clear();
   }
 
   void rowEnd(long start, long end) throws IOException, WorkbookRefusal {
     ourCellsBefore(Integer.MAX_VALUE, start);
     if (openedRow) {
       cutting.write("</" + tag("row") + ">");
-    } else if (!leavings.isEmpty() && !keptAny && holdsNothingElse(start)) {
-      emptiedRow = new long[] {row.start(), end};
+    } else if (!keptAny && leavings.areAllOf(row, start)) {
+      leavings.keepForNow(row.start(), end);
       return;
     } else {
-      leave();
+      leavings.drop();
     }
     cutting.settle(end);
   }
 
-  /** A row may go only if no row behind it is found by counting on from it. */
-  private void settleEmptied(boolean goes) throws IOException {
-    if (emptiedRow != null && goes) {
-      leavings.clear();
-      cutting.copyToTag(emptiedRow[0]);
-      cutting.dropTo(emptiedRow[1]);
-    } else if (emptiedRow != null) {
-      leave();
-    }
-    emptiedRow = null;
-  }
-
-  /** Whether the row holds what was taken out and says only where it is: then it was ours. */
-  private boolean holdsNothingElse(long contentEnd) {
-    long taken = leavings.stream().mapToLong(l -> l[1] - l[0]).sum();
-    if (!row.referenced() || taken != contentEnd - row.end()) {
-      return false;
-    }
-    String tag = cutting.text(row.start(), row.end());
-    return StartTag.without(StartTag.without(tag, "r"), "spans").matches("<[^\\s=]*\\s*>");
-  }
-
   void end(long position) throws IOException, WorkbookRefusal {
-    settleEmptied(true);
+    leavings.settleRow(true);
     missingRows(Integer.MAX_VALUE, position);
   }
 
