@@ -52,8 +52,7 @@ final class Boundary {
       if (hasCause(e, DamageException.class)) {
         throw damaged("a part of it cannot be unpacked", e);
       }
-      throw new WorkbookRefusal(
-          Kind.FILE, "The file %s cannot be read or written (%s).".formatted(name(), words(e)), e);
+      throw unreadable(e);
     } catch (RuntimeException e) {
       throw damaged("its content does not hold together", e);
     } catch (StackOverflowError | OutOfMemoryError e) {
